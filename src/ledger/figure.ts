@@ -1,0 +1,43 @@
+/** The form of one figure in `ledger.json`. Units are UCUM codes; values are in the canonical units of the quantity. */
+export interface Figure {
+  readonly id: string;
+  readonly kind: 'value' | 'difference';
+  readonly quantity: string;
+  readonly subject: Subject;
+  readonly at: Conditions;
+  readonly value: number | null;
+  readonly unit: string;
+  readonly bound: null | 'above' | 'below';
+  readonly interval: readonly [number | null, number | null];
+  readonly coverage: number;
+  readonly k: number | null;
+  readonly dof: number | null;
+  readonly class: FigureClass;
+  readonly separated?: boolean;
+  readonly inputs: readonly { readonly file: string; readonly sha256: string }[];
+  readonly relation: string;
+  readonly method: string;
+  readonly notes: readonly string[];
+}
+
+export type FigureClass = 'measured' | 'derived from measurement' | 'model estimate';
+
+export interface Subject {
+  readonly run?: string;
+  readonly article?: string;
+  readonly oil?: string;
+  /** Litres at 20 °C, as "2.40 L". */
+  readonly fill?: string;
+  /** The cell it is compared with. */
+  readonly against?: { readonly article: string; readonly oil: string; readonly fill: string };
+}
+
+/** Written as people write them: "290 rpm", "60 Cel". */
+export interface Conditions {
+  readonly 'wheel-speed'?: string;
+  readonly 'output-speed'?: string;
+  readonly sump?: string;
+  readonly limit?: string;
+  readonly basis?: string;
+  readonly tilt?: string;
+}

@@ -1,0 +1,53 @@
+/** The physical kinds a bench writes. Temperature and temperature difference are two kinds. */
+export type Dimension =
+  | 'length'
+  | 'area'
+  | 'volume'
+  | 'mass'
+  | 'time'
+  | 'angle'
+  | 'speed'
+  | 'rotation'
+  | 'torque'
+  | 'force'
+  | 'power'
+  | 'pressure'
+  | 'temperature'
+  | 'temperature-difference'
+  | 'temperature-rate'
+  | 'kinematic-viscosity'
+  | 'density'
+  | 'heat-capacity'
+  | 'specific-heat'
+  | 'conductance'
+  | 'conductivity'
+  | 'voltage'
+  | 'energy-per-distance'
+  | 'ratio';
+
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J/m, 1). */
+export interface Quantity {
+  readonly asWritten: string;
+  readonly value: number;
+  /** Name in the units table of the unit that was typed. */
+  readonly unit: string;
+  readonly plusMinus?: PlusMinus;
+}
+
+/** `value` SI, a difference; `k` null when the text states limits and no coverage factor. */
+export interface PlusMinus {
+  readonly value: number;
+  readonly k: number | null;
+}
+
+/** Trouble with one text, placed by offset inside it; the reader of the note turns it into a finding with a place. */
+export interface Trouble {
+  readonly code: string;
+  readonly offset: number;
+  readonly length: number;
+  readonly says: string;
+  readonly why: string;
+  readonly write: string;
+}
+
+export type ReadText<T> = { readonly ok: true; readonly value: T } | { readonly ok: false; readonly trouble: Trouble };

@@ -1,0 +1,225 @@
+/**
+ * What a page says: finished words and numbers, no HTML. One model, two ways out (site and paper); neither computes.
+ * The wide column holds blocks; the margin beside a section says how sure it is, what it depends on, and where its raw file is.
+ */
+
+export type PageKind =
+  | 'book'
+  | 'series'
+  | 'standing'
+  | 'article'
+  | 'oil'
+  | 'rig'
+  | 'plan'
+  | 'runs'
+  | 'run'
+  | 'ledger'
+  | 'working'
+  | 'method'
+  | 'cautions'
+  | 'words'
+  | 'guide'
+  | 'checks';
+
+export interface Page {
+  readonly kind: PageKind;
+  /** Address below the site's root, with `/` at the end: `series/hill-bowl/runs/S-07/`; '' is the home page. */
+  readonly path: string;
+  readonly title: string;
+  /** For the tab and the description: plain text. */
+  readonly description: string;
+  /** Small line above the title. */
+  readonly whereabouts: readonly Span[];
+  readonly lead: readonly Span[];
+  /** Above everything, at most one or two: release not recorded, cap exceeded, invented data. */
+  readonly banners: readonly Banner[];
+  readonly sections: readonly Section[];
+  /** Series the page belongs to, for the line of words at the top. */
+  readonly series: string | null;
+}
+
+/** `code` names it for tests and styles: `release-not-recorded`, `cap-exceeded`, `left-out`. */
+export interface Banner {
+  readonly code: string;
+  readonly text: readonly Span[];
+}
+
+export interface Section {
+  /** Anchor; unique on the page. */
+  readonly id: string;
+  readonly heading: string | null;
+  readonly blocks: readonly Block[];
+  readonly margin: readonly MarginNote[];
+}
+
+/** First words bold as its name: *How sure*, *Depends on*, *Before power*, *Raw file*. */
+export interface MarginNote {
+  readonly name: string;
+  readonly text: readonly Span[];
+  /** `caution` rows carry the code of their stage for tests. */
+  readonly code?: string;
+  readonly list?: readonly (readonly Span[])[];
+}
+
+export type Span =
+  | string
+  | { readonly kind: 'link'; readonly to: string; readonly text: string }
+  /** A figure: its text links to its working. `to` is a site path with anchor. */
+  | { readonly kind: 'figure'; readonly to: string; readonly text: string; readonly id: string }
+  | { readonly kind: 'strong'; readonly text: string }
+  | { readonly kind: 'verdict'; readonly text: string }
+  | { readonly kind: 'code'; readonly text: string }
+  /** Article mark: colour, shape and its label. `mark` is an index into the marks of the house; 0 is the baseline. */
+  | { readonly kind: 'article'; readonly mark: number; readonly text: string; readonly to: string | null };
+
+export type Block =
+  | { readonly kind: 'prose'; readonly text: readonly Span[] }
+  /** Words of a note: CommonMark, raw HTML shown as text; rendered by the host. */
+  | { readonly kind: 'words'; readonly markdown: string }
+  | { readonly kind: 'list'; readonly items: readonly (readonly Span[])[] }
+  | { readonly kind: 'table'; readonly table: Table }
+  | { readonly kind: 'chart'; readonly chart: Chart }
+  /** A relation in textbook form; `latex` for the host to set, `plain` for everything else. */
+  | { readonly kind: 'formula'; readonly latex: string; readonly plain: string }
+  | { readonly kind: 'notice'; readonly code: string; readonly text: readonly Span[] }
+  | { readonly kind: 'code'; readonly language: string; readonly text: string }
+  | { readonly kind: 'facts'; readonly rows: readonly { readonly name: string; readonly value: readonly Span[] }[] }
+  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly Block[] };
+
+export interface Table {
+  readonly id: string;
+  readonly caption: string | null;
+  readonly columns: readonly TableColumn[];
+  readonly rows: readonly TableRow[];
+}
+
+export interface TableColumn {
+  readonly head: string;
+  /** `number` is right-aligned with tabular figures; `wide` may take the rest. */
+  readonly align: 'text' | 'number' | 'wide';
+  readonly unit?: string;
+}
+
+export interface TableRow {
+  readonly cells: readonly (readonly Span[])[];
+  /** `baseline`, `left-out`, `total`, or a plain row. */
+  readonly role?: 'baseline' | 'left-out' | 'total';
+  readonly anchor?: string;
+}
+
+/** A chart as the page means it. Drawing is another room's business. Every chart has a table and a text alternative. */
+export interface Chart {
+  readonly id: string;
+  /** Names the thing for the ear: one sentence. */
+  readonly title: string;
+  /** Text alternative: what is drawn, its range, what it shows. */
+  readonly alternative: string;
+  readonly caption: readonly Span[];
+  readonly data: ChartData;
+  readonly table: Table;
+}
+
+export type ChartData =
+  | TraceData
+  | SpeedData
+  | HeatData
+  | StandingData
+  | LevelData
+  | SectionData
+  | PlanGridData;
+
+/** Sump temperature against time. Temperatures in °C, time in minutes: ready to draw. */
+export interface TraceData {
+  readonly kind: 'trace';
+  readonly yTitle: string;
+  readonly xTitle: string;
+  readonly lines: readonly {
+    readonly label: string;
+    readonly mark: number;
+    readonly role: 'main' | 'second' | 'baseline' | 'fit';
+    readonly points: readonly (readonly [number, number])[];
+  }[];
+  readonly limits: readonly { readonly y: number; readonly label: string }[];
+  readonly crossings: readonly { readonly x: number; readonly y: number; readonly label: string }[];
+  readonly excluded: readonly { readonly from: number; readonly to: number; readonly label: string }[];
+}
+
+/** Spin power against wheel speed, a line an article. */
+export interface SpeedData {
+  readonly kind: 'speed';
+  readonly yTitle: string;
+  readonly xTitle: string;
+  readonly lines: readonly {
+    readonly label: string;
+    readonly mark: number;
+    readonly points: readonly { readonly x: number; readonly y: number; readonly low: number; readonly high: number }[];
+  }[];
+}
+
+/** Heat made and shed by article: two panels that share rows. */
+export interface HeatData {
+  readonly kind: 'heat';
+  readonly panels: readonly { readonly title: string; readonly key: 'made' | 'shed' }[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly mark: number;
+    readonly made: Bar | null;
+    readonly shed: Bar | null;
+  }[];
+}
+
+export interface Bar {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/** Standing: dots with intervals of the difference; the band where nothing is separated is tinted behind them. */
+export interface StandingData {
+  readonly kind: 'standing';
+  readonly xTitle: string;
+  readonly band: readonly [number, number] | null;
+  readonly rows: readonly {
+    readonly label: string;
+    readonly detail: string;
+    readonly mark: number;
+    readonly value: number | null;
+    readonly low: number | null;
+    readonly high: number | null;
+    readonly letters: string;
+    readonly baseline: boolean;
+  }[];
+}
+
+/** Level curve: litres across, height up, with the fills marked. */
+export interface LevelData {
+  readonly kind: 'level';
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly curves: readonly { readonly label: string; readonly mark: number; readonly points: readonly (readonly [number, number])[] }[];
+  readonly fills: readonly { readonly x: number; readonly y: number; readonly label: string; readonly mark: number }[];
+  readonly lines: readonly { readonly y: number; readonly label: string }[];
+}
+
+/** Section of the housing to scale, mm. Only what is known is drawn. */
+export interface SectionData {
+  readonly kind: 'section';
+  readonly ringRadius: number;
+  readonly wall: readonly (readonly [number, number])[];
+  readonly tray: readonly (readonly [number, number])[] | null;
+  readonly shroud: { readonly radius: number; readonly from: number; readonly to: number } | null;
+  readonly levels: readonly { readonly z: number; readonly label: string }[];
+  readonly lips: readonly { readonly z: number; readonly label: string }[];
+  readonly pinion: { readonly offset: number } | null;
+  readonly mark: number;
+}
+
+/** Cells of the plan: done, void, missing. */
+export interface PlanGridData {
+  readonly kind: 'plan-grid';
+  readonly columns: readonly string[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly cells: readonly { readonly column: string; readonly wanted: number; readonly done: number; readonly setAside: number }[];
+  }[];
+}

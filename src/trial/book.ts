@@ -1,0 +1,52 @@
+import type { NoteHead } from './note.ts';
+
+/** `book.md`: the lab and its book. */
+export interface Book extends NoteHead {
+  readonly name: string;
+  readonly lab: string;
+  /** One sentence for the top of the home page: what the reader is about to learn. */
+  readonly hook: string;
+  readonly contact: string;
+  readonly address: string | null;
+  readonly pathPrefix: string;
+  readonly language: string;
+  readonly unitsShown: 'si' | 'si-and-us';
+  readonly licence: string;
+  /** True when the data are invented; the site says so on every page. */
+  readonly invented: boolean;
+}
+
+/** `series.md` */
+export interface Series extends NoteHead {
+  /** Lower-case slug; the folder's name. */
+  readonly id: string;
+  readonly format: 1;
+  readonly title: string;
+  readonly summary: string;
+  readonly question: string;
+  readonly started: string;
+  readonly licence: string;
+  readonly conflicts: string;
+  readonly baseline: { readonly article: string; readonly fill_m3: number; readonly oil: string };
+  /** Conditions a comparison is made at, and how far two runs may differ from each other. */
+  readonly reference: {
+    readonly outputSpeed_rad_s: number;
+    readonly sump_K: readonly number[];
+    readonly mainSump_K: number;
+    readonly mainLimit_K: number | null;
+    readonly airflow_m_s: number | null;
+  };
+  readonly tolerance: {
+    readonly ambient_K: number;
+    readonly airflow_m_s: number;
+    readonly level_m: number;
+    readonly fill_m3: number;
+    readonly outputSpeed_ratio: number;
+    readonly tilt_ratio: number;
+  };
+  readonly coverage: number;
+  readonly familyLevel: number;
+  /** The lab's own figure for the scatter of a refit on spin torque, if it keeps one; N·m. */
+  readonly refit_Nm: number | null;
+  readonly cautionsBy: string | null;
+}

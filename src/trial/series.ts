@@ -1,0 +1,34 @@
+import type { Article } from './article.ts';
+import type { Book, Series } from './book.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { Log } from './log.ts';
+import type { Oil } from './oil.ts';
+import type { Plan } from './plan.ts';
+import type { Rig } from './rig.ts';
+import type { Run } from './run.ts';
+
+/** One series as read: everything that could be read, in SI; what could not is in the findings. */
+export interface SeriesRecord {
+  readonly series: Series;
+  readonly rig: Rig;
+  readonly plan: Plan | null;
+  readonly articles: ReadonlyMap<string, Article>;
+  readonly oils: ReadonlyMap<string, Oil>;
+  readonly runs: readonly Run[];
+  /** By run id; a run whose log could not be read is absent. */
+  readonly logs: ReadonlyMap<string, Log>;
+  readonly findings: readonly Finding[];
+}
+
+export interface BookRecord {
+  readonly book: Book;
+  readonly series: readonly SeriesRecord[];
+  readonly findings: readonly Finding[];
+}
+
+/** A file as the disk gives it. `path` is relative to the book, with `/`. */
+export interface SourceFile {
+  readonly path: string;
+  readonly bytes: Uint8Array;
+  readonly sha256: string;
+}

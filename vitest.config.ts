@@ -1,0 +1,12 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    include: ['test/**/*.test.ts'],
+    exclude: ['test/long/**', '**/node_modules/**'],
+    pool: 'threads',
+    isolate: false,
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+  },
+});

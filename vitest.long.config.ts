@@ -1,0 +1,5 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: { include: ['test/long/**/*.test.ts'], pool: 'threads', testTimeout: 1_800_000, hookTimeout: 600_000 },
+});
