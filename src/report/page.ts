@@ -119,14 +119,7 @@ export interface Chart {
   readonly table: Table;
 }
 
-export type ChartData =
-  | TraceData
-  | SpeedData
-  | HeatData
-  | StandingData
-  | LevelData
-  | SectionData
-  | PlanGridData;
+export type ChartData = TraceData | SpeedData | HeatData | StandingData | LevelData | SectionData | PlanGridData;
 
 /** Sump temperature against time. Temperatures in °C, time in minutes: ready to draw. */
 export interface TraceData {
@@ -196,7 +189,11 @@ export interface LevelData {
   readonly kind: 'level';
   readonly xTitle: string;
   readonly yTitle: string;
-  readonly curves: readonly { readonly label: string; readonly mark: number; readonly points: readonly (readonly [number, number])[] }[];
+  readonly curves: readonly {
+    readonly label: string;
+    readonly mark: number;
+    readonly points: readonly (readonly [number, number])[];
+  }[];
   readonly fills: readonly { readonly x: number; readonly y: number; readonly label: string; readonly mark: number }[];
   readonly lines: readonly { readonly y: number; readonly label: string }[];
 }
@@ -220,6 +217,11 @@ export interface PlanGridData {
   readonly columns: readonly string[];
   readonly rows: readonly {
     readonly label: string;
-    readonly cells: readonly { readonly column: string; readonly wanted: number; readonly done: number; readonly setAside: number }[];
+    readonly cells: readonly {
+      readonly column: string;
+      readonly wanted: number;
+      readonly done: number;
+      readonly setAside: number;
+    }[];
   }[];
 }

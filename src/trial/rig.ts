@@ -19,7 +19,8 @@ export type ChannelKind = (typeof channelKinds)[number];
 
 export interface Instrument {
   readonly id: string;
-  readonly measures: 'torque' | 'speed' | 'temperature' | 'airflow' | 'level' | 'mass' | 'time' | 'pressure' | 'voltage';
+  readonly measures:
+    'torque' | 'speed' | 'temperature' | 'airflow' | 'level' | 'mass' | 'time' | 'pressure' | 'voltage';
   readonly what: string;
   /** SI of what it measures; null when not stated. */
   readonly range: readonly [number, number] | null;

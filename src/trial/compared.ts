@@ -1,0 +1,85 @@
+import type { Finding } from '../finding/finding.ts';
+import type { Cause, Estimate } from '../quantity/estimate.ts';
+import type { At, Cell } from './derived.ts';
+import type { QuantityName } from './figures.ts';
+import type { TrialKind } from './plan.ts';
+
+/** A cell's figure: the mean of its refits, with the scatter of refitting in it. */
+export interface CellFigure {
+  readonly cell: Cell;
+  readonly quantity: QuantityName;
+  readonly at: At;
+  readonly estimate: Estimate | null;
+  readonly bound: null | { readonly side: 'above' | 'below'; readonly at: number };
+  readonly runs: readonly string[];
+  readonly notes: readonly string[];
+}
+
+/** One cell against another: value less baseline. */
+export interface Effect {
+  readonly cell: Cell;
+  readonly against: Cell;
+  readonly quantity: QuantityName;
+  readonly at: At;
+  readonly estimate: Estimate;
+  /** Own 95 % interval of this difference, SI. */
+  readonly interval: readonly [number, number];
+  /** Simultaneous interval over the family of the standing; the one that separates. */
+  readonly simultaneous: readonly [number, number];
+  readonly k: number;
+  readonly dof: number;
+  readonly separated: boolean;
+  readonly basis:
+    | 'same litres'
+    | 'same level'
+    | 'same litres and level'
+    | 'fill is the subject'
+    | 'oil is the subject'
+    | 'tilt is the subject';
+  readonly runs: readonly string[];
+  readonly againstRuns: readonly string[];
+  readonly notes: readonly string[];
+}
+
+/** A pair that is not compared, and why. */
+export interface Refusal {
+  readonly cell: Cell;
+  readonly against: Cell;
+  readonly quantity: QuantityName;
+  readonly reasons: readonly string[];
+}
+
+export interface StandingRow {
+  readonly cell: Cell;
+  readonly effect: Effect | null;
+  readonly baseline: boolean;
+  readonly letters: string;
+  readonly refused: readonly string[];
+}
+
+/** One table: one quantity at one condition, one oil. Rows in order of article id, then fill. */
+export interface Standing {
+  readonly id: string;
+  readonly trial: TrialKind;
+  readonly quantity: QuantityName;
+  readonly at: At;
+  readonly oil: string;
+  readonly against: Cell;
+  readonly rows: readonly StandingRow[];
+  /** Pooled standard deviation of one refit, its degrees of freedom; null where causes stand in for repeats. */
+  readonly repeatability: { readonly s: number; readonly dof: number } | null;
+  /** Slope over the order of runs, per run, with its standard uncertainty. */
+  readonly drift: { readonly slope: number; readonly u: number; readonly separated: boolean } | null;
+  /** Smallest difference that these runs could have separated. */
+  readonly smallest: number | null;
+  readonly notes: readonly string[];
+}
+
+export interface ComparedSeries {
+  readonly cells: readonly CellFigure[];
+  readonly effects: readonly Effect[];
+  readonly refusals: readonly Refusal[];
+  readonly standings: readonly Standing[];
+  readonly causes: readonly Cause[];
+  readonly findings: readonly Finding[];
+}

@@ -1,0 +1,141 @@
+import type { Finding, Place } from '../finding/finding.ts';
+import type { Cause, Estimate } from '../quantity/estimate.ts';
+import type { QuantityName } from './figures.ts';
+import type { TrialKind } from './plan.ts';
+
+/** What was tested together: article, oil, nominal fill, tilt. Runs of one cell repeat each other. */
+export interface Cell {
+  readonly article: string;
+  readonly oil: string;
+  readonly fill_m3: number;
+  readonly tilt_ratio: number;
+}
+
+/** Conditions of a figure, SI. `own` means at the article's own running temperature. */
+export interface At {
+  readonly outputSpeed_rad_s?: number;
+  readonly sump_K?: number | 'own';
+  readonly limit_K?: number;
+  readonly basis?: 'volume' | 'level';
+}
+
+export type Source =
+  | { readonly kind: 'note'; readonly place: Place; readonly typed: string }
+  | {
+      readonly kind: 'log';
+      readonly file: string;
+      readonly fromLine: number;
+      readonly toLine: number;
+      readonly channel: string;
+    }
+  | { readonly kind: 'figure'; readonly id: string }
+  | { readonly kind: 'constant'; readonly text: string };
+
+/** A number that goes into a figure, and where it stands. `unit` is a name in the units table; value in that unit. */
+export interface Given {
+  readonly symbol: string;
+  readonly name: string;
+  readonly value: number;
+  /** Standard uncertainty, in `unit`; null when taken as exact. */
+  readonly u: number | null;
+  readonly unit: string;
+  readonly from: Source;
+}
+
+/** A line of the working between what is given and the result. */
+export interface Step {
+  /** "Net torque is raw torque less the zero at that time" */
+  readonly says: string;
+  /** "T = T_raw − z(t)" */
+  readonly formula: string;
+  readonly value: number;
+  readonly unit: string;
+}
+
+/** One number of one run, with how it was come by. Value SI. */
+export interface Result {
+  readonly quantity: QuantityName;
+  readonly at: At;
+  /** Null value with a bound when a limit was not reached: the bound is in `boundAt`. */
+  readonly estimate: Estimate | null;
+  readonly bound: null | { readonly side: 'above' | 'below'; readonly at: number };
+  readonly class: 'measured' | 'derived from measurement' | 'model estimate';
+  /** Id of the relation in physics/ or of the method in derive/. */
+  readonly relation: string;
+  readonly method: string;
+  readonly notes: readonly string[];
+  readonly given: readonly Given[];
+  readonly steps: readonly Step[];
+}
+
+/** A steady stretch of a run that readings were taken from. */
+export interface Window {
+  readonly name: string;
+  readonly from_s: number;
+  readonly to_s: number;
+  readonly fromLine: number;
+  readonly toLine: number;
+  readonly outputSpeed_rad_s: number;
+  readonly sump_K: number;
+  readonly readings: number;
+  readonly steady: boolean;
+}
+
+/** How the final temperature was come by: every model tried, its misfit, and the one taken. */
+export interface ModelTried {
+  readonly model: 'one-store' | 'two-store' | 'tail';
+  readonly final_K: number;
+  readonly u_K: number;
+  readonly misfit_K: number;
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly value: number;
+    readonly u: number;
+    readonly unit: string;
+  }[];
+  readonly taken: boolean;
+  readonly why: string;
+}
+
+export interface Crossing {
+  readonly limit_K: number;
+  /** Null when not reached. */
+  readonly t_s: number | null;
+  readonly nearFinal: boolean;
+}
+
+/** A line for a chart, thinned from the log: time in seconds, value SI. */
+export interface Trace {
+  readonly channel: string;
+  readonly time_s: readonly number[];
+  readonly value: readonly number[];
+}
+
+export interface DerivedRun {
+  readonly run: string;
+  readonly trial: TrialKind;
+  readonly cell: Cell;
+  readonly rigState: string;
+  /** Position in the order of the series; the time base of drift. */
+  readonly order: number;
+  readonly startedDay: string;
+  readonly conditions: {
+    readonly ambient_K: number | null;
+    readonly airflow_m_s: number | null;
+    readonly level_z_m: number | null;
+    readonly volume20_m3: number | null;
+  };
+  /** Null when the run counts; otherwise why no figure is made of it. */
+  readonly leftOut: string | null;
+  readonly results: readonly Result[];
+  readonly causes: readonly Cause[];
+  readonly windows: readonly Window[];
+  readonly models: readonly ModelTried[];
+  readonly crossings: readonly Crossing[];
+  readonly traces: readonly Trace[];
+  /** Fitted curve for the chart of a heat-up or cool-down, sump. */
+  readonly fitted: Trace | null;
+  /** Sentences for the margin: exponents, condition number, drift of zero, start spread. */
+  readonly remarks: readonly string[];
+  readonly findings: readonly Finding[];
+}

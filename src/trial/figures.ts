@@ -1,0 +1,54 @@
+/** The quantities a page may show: name in the trade's words, unit as shown, UCUM code, and how SI becomes that unit. */
+export interface QuantityKind {
+  readonly name: string;
+  readonly symbol: string;
+  /** Name in the units table. */
+  readonly unit: string;
+  readonly ucum: string;
+  /** shown = (SI − zero) / factor */
+  readonly factor: number;
+  readonly zero: number;
+  /** Which way a bench reads it; null where neither is a merit. */
+  readonly lower: 'less loss' | 'cooler' | 'sooner' | null;
+}
+
+const kind = (
+  name: string,
+  symbol: string,
+  unit: string,
+  ucum: string,
+  factor = 1,
+  lower: QuantityKind['lower'] = null,
+  zero = 0,
+): QuantityKind => ({ name, symbol, unit, ucum, factor, zero, lower });
+
+export const quantityKinds = {
+  'fill-volume': kind('litres at 20 °C', 'V', 'L', 'L', 1e-3),
+  'static-level': kind('static level', 'z', 'mm', 'mm', 1e-3),
+  immersion: kind('immersion of the ring gear', 'h', 'mm', 'mm', 1e-3),
+  'equal-level-volume': kind('litres for the baseline level', 'V=', 'L', 'L', 1e-3),
+  'running-level': kind('running level', 'z run', 'mm', 'mm', 1e-3),
+  'spin-torque': kind('spin torque at the input', 'T', 'N·m', 'N.m', 1, 'less loss'),
+  'spin-power': kind('spin power', 'P', 'W', 'W', 1, 'less loss'),
+  'heat-made': kind('heat made', 'Q', 'W', 'W', 1, 'less loss'),
+  shed: kind('shed', 'K', 'W/K', 'W/K'),
+  store: kind('store', 'C', 'kJ/K', 'kJ/K', 1e3),
+  'final-temperature': kind('final sump temperature', 'T∞', '°C', 'Cel', 1, 'cooler', 273.15),
+  'final-rise': kind('final rise above ambient', 'θ∞', 'K', 'K', 1, 'cooler'),
+  'limit-crossing': kind('time to limit', 't', 's', 's', 1),
+  'time-constant': kind('time constant', 'τ', 's', 's', 1),
+  'shed-rest': kind('shed at rest', 'K rest', 'W/K', 'W/K'),
+  'bearing-rise': kind('pinion bearing above sump', 'Δb', 'K', 'K', 1, 'cooler'),
+  closure: kind('energy balance left over', 'ΔQ', 'W', 'W'),
+  viscosity: kind('kinematic viscosity', 'ν', 'mm²/s', 'mm2/s', 1e-6),
+  'viscosity-index': kind('viscosity index', 'VI', '1', '1'),
+  density: kind('density', 'ρ', 'kg/m³', 'kg/m3'),
+} as const satisfies Readonly<Record<string, QuantityKind>>;
+
+export type QuantityName = keyof typeof quantityKinds;
+
+export const shown = (quantity: QuantityName, si: number): number =>
+  (si - quantityKinds[quantity].zero) / quantityKinds[quantity].factor;
+
+/** A difference or an uncertainty has no zero. */
+export const shownDifference = (quantity: QuantityName, si: number): number => si / quantityKinds[quantity].factor;
