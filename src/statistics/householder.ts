@@ -23,7 +23,7 @@ export function factor(given: readonly ArrayLike<number>[], rows: number): Facto
     const length = k < rows ? norm(pivot, k) : 0;
     if (length === 0) return;
     diagonal[k] = pivot[k]! > 0 ? -length : length;
-    pivot[k]! -= diagonal[k]!;
+    pivot[k]! -= diagonal[k];
     for (let j = k + 1; j < columns.length; j++) reflect(pivot, k, columns[j]!);
   });
   return { rows, scale, columns, diagonal };

@@ -12,5 +12,8 @@ export const coverageFactor = (coverage: number, dof: number): number => tQuanti
 /** Two-sided tail beyond ±t; from the lower tail, where small probabilities keep their digits. */
 export const tTail = (t: number, dof: number): number => 2 * tCdf(-Math.abs(t), Math.min(dof, asGoodAsNormal));
 
+/** Upper tail of the standard normal distribution. */
+export const normalTail = (z: number): number => tCdf(-z, asGoodAsNormal);
+
 /** The library has no infinite degrees of freedom here; from 1e14 on the tail is the normal one to eleven digits out to t = 8. */
 const asGoodAsNormal = 1e14;
