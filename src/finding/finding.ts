@@ -9,6 +9,8 @@ export interface Place {
   readonly length?: number;
   /** The line as it stands in the file, for the caret. */
   readonly lineText?: string;
+  /** Cell of a logger line, from 1, for a finder that knows rows and not characters; the pipeline turns it into a column. */
+  readonly cell?: number;
 }
 
 /** What was found in the input: data, not text on a screen. `code` is a lower-case slug such as `unit-missing`. */

@@ -22,15 +22,20 @@ export type Dimension =
   | 'conductance'
   | 'conductivity'
   | 'voltage'
+  | 'energy'
   | 'energy-per-distance'
+  | 'dynamic-viscosity'
+  | 'expansion'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J/m, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/K, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;
   /** Name in the units table of the unit that was typed. */
   readonly unit: string;
+  /** One in the last digit that was typed, SI. */
+  readonly step: number;
   readonly plusMinus?: PlusMinus;
 }
 
