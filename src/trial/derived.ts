@@ -29,6 +29,8 @@ export type Source =
       readonly channel: string;
     }
   | { readonly kind: 'figure'; readonly id: string }
+  /** As this room knows it; the ledger gives it its id. */
+  | { readonly kind: 'result'; readonly run: string; readonly quantity: QuantityName; readonly at: At }
   | { readonly kind: 'constant'; readonly text: string };
 
 /** A number that goes into a figure, and where it stands. `unit` is a name in the units table; value in that unit. */

@@ -1,0 +1,166 @@
+import type { Finding, Place } from '../finding/finding.ts';
+import type { ChannelKind } from '../trial/rig.ts';
+import type { Log } from '../trial/log.ts';
+import { meanOf } from './readings-of.ts';
+import { outputSpeed, readingOf, type Reading, type Stretch } from './reading.ts';
+import * as texts from './texts.ts';
+
+/** What looks wrong in a log once channels are held against each other. The tool suspects; a person decides. */
+export interface Suspicion {
+  readonly findings: readonly Finding[];
+  readonly drop: readonly Stretch[];
+  /** Not null when no figure may be made of the run. */
+  readonly leftOut: string | null;
+}
+
+/** Order: unit first (nothing else can be judged then), then sign, swap, loose probe, starts and drifts. */
+export function suspect(input: Omit<Parameters<typeof readingOf>[0], 'drop'>): Suspicion {
+  const reading = readingOf({ ...input, drop: [] });
+  const unit = wrongUnit(reading);
+  if (unit !== null) return { findings: [unit], drop: [], leftOut: 'its temperatures look like °F under a °C label' };
+  const sign = signFlips(reading);
+  const loose = looseSkin(reading);
+  return {
+    findings: [...sign.findings, ...loose.findings, ...swapped(reading), ...starts(reading), ...ambientDrift(reading)],
+    drop: [...sign.drop, ...loose.drop],
+    leftOut: null,
+  };
+}
+
+/** Place of a row of the log, in the column of a channel. */
+export const rowPlace = (log: Log, row: number, kind: ChannelKind): Place => ({
+  file: log.file,
+  line: log.line[row] ?? 1,
+  column: 1,
+  cell: log.columnOf.get(kind) ?? 1,
+});
+
+/** The typed ambient is the witness: the log disagrees with it by more than 10 K, and agrees within 3 K when read as °F. */
+function wrongUnit(reading: Reading): Finding | null {
+  const { run, log } = reading;
+  const ambient = log.channels.get('ambient');
+  if (ambient === undefined) return null;
+  const start = meanOf(ambient.subarray(0, Math.min(30, ambient.length))).mean;
+  const read = start - 273.15;
+  const asFahrenheit_K = ((read - 32) * 5) / 9 + 273.15;
+  if (!(Math.abs(start - run.ambient.start_K) > 10 && Math.abs(asFahrenheit_K - run.ambient.start_K) < 3)) return null;
+  return texts.unitDoubtful({
+    place: rowPlace(log, 0, 'ambient'),
+    run: run.id,
+    read,
+    typed: run.ambient.start_K - 273.15,
+  });
+}
+
+/** Input torque below minus half its run's middle value: no axle drives its motor for a few seconds. */
+function signFlips(reading: Reading): Pick<Suspicion, 'findings' | 'drop'> {
+  const { log, run } = reading;
+  const torque = reading.channel('torque-in');
+  const speed = outputSpeed(reading);
+  if (torque === null || speed === null || run.trial === 'cool-down') return { findings: [], drop: [] };
+  const middle = median(torque.filter((_, i) => Math.abs(speed[i]!) > 1));
+  if (!(Math.abs(middle) > 0.3)) return { findings: [], drop: [] };
+  const bad = (i: number): boolean => torque[i]! * Math.sign(middle) < -0.3 * Math.abs(middle) && speed[i]! > 1;
+  const found = stretches(torque.length, bad);
+  return {
+    findings: found.map(([from, to]) =>
+      texts.torqueSign({
+        place: rowPlace(log, from, 'torque-in'),
+        run: run.id,
+        lastLine: log.line[to]!,
+        seconds: log.time_s[to]! - log.time_s[from]! + stepOf(log),
+        reads: torque[from]!,
+      }),
+    ),
+    drop: found.map(([from, to]) => ({ kind: 'torque-in', from, to })),
+  };
+}
+
+/**
+ * Left and right differ by what their kept zeros would give if the two columns were swapped, and by less the other way:
+ * suspected only when the zeros differ enough to tell.
+ */
+function swapped(reading: Reading): Finding[] {
+  const { log, run } = reading;
+  const [left, right] = [reading.channel('torque-out-left'), reading.channel('torque-out-right')];
+  const [li, ri] = [reading.instrument('torque-out-left'), reading.instrument('torque-out-right')];
+  if (left === null || right === null || li === null || ri === null) return [];
+  const gap = meanOf(left.map((v, i) => v - right[i]!)).mean;
+  const ifSwapped = 2 * (ri.zero - li.zero);
+  if (Math.abs(ifSwapped) < 1 || !(Math.abs(gap - ifSwapped) < 0.5 * Math.abs(gap))) return [];
+  if (Math.abs(gap) < 0.6 * Math.abs(ifSwapped)) return [];
+  return [texts.swapDoubtful({ place: rowPlace(log, 0, 'torque-out-left'), run: run.id, gap, ifSwapped })];
+}
+
+/** The skin falls by more than 4 K within a minute while the sump does not, and stays down. */
+function looseSkin(reading: Reading): Pick<Suspicion, 'findings' | 'drop'> {
+  const { log, run } = reading;
+  const [skin, sump] = [reading.channel('skin'), reading.channel('sump')];
+  if (skin === null || sump === null || run.trial !== 'heat-up') return { findings: [], drop: [] };
+  const gap = sump.map((v, i) => v - skin[i]!);
+  const n = Math.max(5, Math.round(60 / stepOf(log)));
+  for (let i = 2 * n; i + n < gap.length; i++) {
+    const jump = meanOf(gap.subarray(i, i + n)).mean - meanOf(gap.subarray(i - n, i)).mean;
+    if (!(jump > 4)) continue;
+    const from = sharpest(gap, i - n, i + n);
+    const stays = meanOf(gap.subarray(from)).mean - meanOf(gap.subarray(Math.max(0, from - n), from)).mean;
+    if (!(stays > 3)) continue;
+    return {
+      findings: [
+        texts.probeLoose({
+          place: rowPlace(log, from, 'skin'),
+          run: run.id,
+          minutes: log.time_s[from]! / 60,
+          fell: stays,
+        }),
+      ],
+      drop: [{ kind: 'skin', from, to: log.rows - 1 }],
+    };
+  }
+  return { findings: [], drop: [] };
+}
+
+/** A cold start in which sump, skin and ambient are more than 2 K apart. */
+function starts(reading: Reading): Finding[] {
+  const { log, run } = reading;
+  if (run.trial !== 'heat-up') return [];
+  const at = (kind: ChannelKind): number => {
+    const values = reading.channel(kind);
+    return values === null ? NaN : meanOf(values.subarray(0, 5)).mean;
+  };
+  const apart = at('ambient') - at('sump');
+  return Math.abs(apart) > 2 ? [texts.startSpread({ place: rowPlace(log, 0, 'ambient'), run: run.id, apart })] : [];
+}
+
+function ambientDrift(reading: Reading): Finding[] {
+  const { run } = reading;
+  const drift = run.ambient.end_K - run.ambient.start_K;
+  const place = run.places.get('ambient.end') ?? { file: run.file, line: 1, column: 1 };
+  return Math.abs(drift) > 3 ? [texts.ambientMoved({ place, run: run.id, drift })] : [];
+}
+
+/** Runs of rows for which `bad` holds; rows without a reading between two bad ones belong to them. */
+function stretches(n: number, bad: (i: number) => boolean): (readonly [number, number])[] {
+  const found: [number, number][] = [];
+  for (let i = 0; i < n; i++) {
+    if (!bad(i)) continue;
+    const last = found.at(-1);
+    if (last !== undefined && i - last[1] <= 3) last[1] = i;
+    else found.push([i, i]);
+  }
+  return found;
+}
+
+/** Row of the largest single rise of the gap in [from, to). */
+function sharpest(gap: Float64Array, from: number, to: number): number {
+  let best = from + 1;
+  for (let i = from + 1; i < to; i++) if (gap[i]! - gap[i - 1]! > gap[best]! - gap[best - 1]!) best = i;
+  return best;
+}
+
+const stepOf = (log: Log): number => (log.rows > 1 ? (log.time_s[log.rows - 1]! - log.time_s[0]!) / (log.rows - 1) : 1);
+
+function median(values: Float64Array): number {
+  const sorted = values.filter((v) => !Number.isNaN(v)).sort();
+  return sorted.length === 0 ? NaN : sorted[Math.floor(sorted.length / 2)]!;
+}

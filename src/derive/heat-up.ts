@@ -1,0 +1,423 @@
+import { estimate, quotient, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
+import type { LogLogLine } from '../physics/viscosity.ts';
+import { meanOf } from './readings-of.ts';
+import type { At, Crossing, Given, ModelTried, Result, Step, Trace } from '../trial/derived.ts';
+import type { QuantityName } from '../trial/figures.ts';
+import type { Plan } from '../trial/plan.ts';
+import {
+  calibration,
+  fitScatter,
+  gather,
+  modelSpread,
+  readingScatter,
+  zeroDrift,
+  type Contribution,
+} from './causes.ts';
+import { firstSustained } from './crossings.ts';
+import { finalTemperature } from './final.ts';
+import { heatLaw } from './heat-law.ts';
+import { heatSeries, type HeatSeries } from './heat-series.ts';
+import { logSource, ratioOf, rowsBetween, type Reading } from './reading.ts';
+
+export interface HeatUpDerived {
+  readonly results: readonly Result[];
+  readonly causes: readonly Cause[];
+  readonly models: readonly ModelTried[];
+  readonly crossings: readonly Crossing[];
+  readonly fitted: Trace | null;
+  readonly remarks: readonly string[];
+  readonly ambient_K: number;
+  readonly why: string | null;
+}
+
+const nothing = (why: string): HeatUpDerived => ({
+  results: [],
+  causes: [],
+  models: [],
+  crossings: [],
+  fitted: null,
+  remarks: [],
+  ambient_K: NaN,
+  why,
+});
+
+/**
+ * A loaded heat-up: heat made, final temperature and rise, shed, store, sustained crossings, pinion bearing above sump,
+ * closure of the balance. The final temperature is stated for the mean ambient of the last half hour.
+ */
+export function deriveHeatUp(input: {
+  reading: Reading;
+  plan: Plan;
+  line: LogLogLine;
+  speed_rad_s: number;
+}): HeatUpDerived {
+  const { reading, plan, line, speed_rad_s } = input;
+  const { run, log } = reading;
+  const series = heatSeries(reading, { bin_s: 20, loaded: true });
+  if (series === null) return nothing('sump, ambient, torque or speed is missing from its logger file');
+  if (series.time_s.length < 45) return nothing('shorter than a quarter of an hour');
+  const heat = heatLaw(series, line);
+  if (heat === null) return nothing('too few readings of torque and sump together');
+  const end_s = log.time_s[log.rows - 1]!;
+  const lastRows = rowsBetween(log.time_s, Math.max(0, end_s - 1800), end_s);
+  const ambient = meanOf(reading.channel('ambient')!.subarray(...lastRows));
+  const skinProbe = reading.instrument('skin');
+  const skinOffset_K = skinProbe === null ? 0.5 : calibration(skinProbe, 330).u;
+  const final = finalTemperature({ series, heat, ambient_K: ambient.mean, skinOffset_K });
+  const { taken } = final;
+
+  const probe = reading.instrument('sump');
+  const air = reading.instrument('ambient');
+  const cal = (i: typeof probe, at: number): Contribution | null => (i === null ? null : calibration(i, at));
+  const causes: Cause[] = [];
+  const built = (value: number, list: readonly { of: Contribution | null; sensitivity: number }[]): Estimate => {
+    const found = gather(list);
+    causes.push(...found.causes);
+    return estimate(value, found.parts);
+  };
+  const at: At = { outputSpeed_rad_s: speed_rad_s };
+  const sumpCal = cal(probe, taken.final_K);
+  const airCal = cal(air, ambient.mean);
+  const fitted = fitScatter({ run: run.id, what: 'final temperature', u: taken.u_K, dof: taken.dof });
+  const choice = modelSpread({ run: run.id, what: 'final temperature', u: final.spread_K });
+  const finalT = built(taken.final_K, [
+    { of: sumpCal, sensitivity: 1 },
+    { of: fitted, sensitivity: 1 },
+    { of: choice, sensitivity: 1 },
+  ]);
+  const ambientScatter = readingScatter({ run: run.id, what: 'ambient', u: ambient.u, dof: ambient.dof });
+  const rise = built(taken.final_K - ambient.mean, [
+    { of: sumpCal, sensitivity: 1 },
+    { of: fitted, sensitivity: 1 },
+    { of: choice, sensitivity: 1 },
+    { of: airCal, sensitivity: -1 },
+    { of: ambientScatter, sensitivity: -1 },
+  ]);
+  const made_W = heat.at_W(taken.final_K);
+  const made = built(made_W, [
+    ...torqueChain(reading, speed_rad_s),
+    { of: fitScatter({ run: run.id, what: 'heat made', u: heat.u_W(taken.final_K), dof: heat.dof }), sensitivity: 1 },
+  ]);
+  const shed = quotient(made, rise);
+  const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
+  const store = storeOf(taken.store, relative, run.id, taken.dof);
+  causes.push(...store.causes);
+
+  const sump = reading.channel('sump')!;
+  const crossed = plan.limits_K.map((limit_K) => {
+    const hit = firstSustained({ time_s: log.time_s, sump_K: sump, limit_K, sustained_s: plan.sustained_s });
+    return { limit_K, hit, nearFinal: limit_K > taken.final_K - 3 - 2 * taken.u_K };
+  });
+  const models = final.tried;
+  const bearing = bearingRise(reading, lastRows);
+  causes.push(...bearing.causes);
+  const balance = closure({
+    series,
+    curve_K: taken.curve_K,
+    store: taken.store?.value ?? null,
+    shed: taken.shed?.value ?? null,
+  });
+
+  const result = (
+    quantity: QuantityName,
+    e: Estimate,
+    how: {
+      relation: string;
+      method: string;
+      given: readonly Given[];
+      steps?: readonly Step[];
+      at?: At;
+      notes?: string[];
+    },
+  ): Result => ({
+    quantity,
+    at: how.at ?? at,
+    estimate: e,
+    bound: null,
+    class: 'derived from measurement',
+    relation: how.relation,
+    method: how.method,
+    notes: how.notes ?? [],
+    given: how.given,
+    steps: how.steps ?? [],
+  });
+  const whole: readonly [number, number] = [0, log.rows];
+  const g = givens({
+    reading,
+    whole,
+    lastRows,
+    ambient: ambient.mean,
+    u: ambient.u,
+    made: heat.scatter_W,
+    n: series.time_s.length,
+  });
+  const modelNote = [`${taken.model} model; misfit ${taken.misfit_K.toFixed(2)} K rms`];
+  const results: Result[] = [
+    result('final-temperature', finalT, {
+      relation: taken.model === 'tail' ? 'tail' : 'final-temperature',
+      method: `heat-up/${taken.model}`,
+      given: [g.sump, g.ambient, g.heat],
+      steps: models.map((m) => ({
+        says: `${m.model}: ${m.why}`,
+        formula: 'T∞',
+        value: m.final_K - 273.15,
+        unit: '°C',
+      })),
+      notes: modelNote,
+    }),
+    result('final-rise', rise, {
+      relation: 'rise',
+      method: `heat-up/${taken.model}`,
+      given: [g.ambient],
+      steps: [{ says: 'Final sump temperature', formula: 'T∞', value: taken.final_K - 273.15, unit: '°C' }],
+      notes: modelNote,
+    }),
+    result('heat-made', made, {
+      relation: 'power-difference',
+      method: 'heat-up/heat-at-final-temperature',
+      given: [g.torqueIn, g.torqueOut, g.heat],
+      steps: [
+        {
+          says: 'Heat made against ln ν of the sump, carried to the final temperature',
+          formula: 'Q(T) = c0 + c1·x + c2·x²',
+          value: made_W,
+          unit: 'W',
+        },
+      ],
+    }),
+    result('shed', shed, {
+      relation: 'shed',
+      method: 'heat-up/shed',
+      given: [],
+      steps: [
+        { says: 'Heat made', formula: 'Q', value: made_W, unit: 'W' },
+        { says: 'Final rise', formula: 'θ∞', value: rise.value, unit: 'K' },
+        { says: 'Shed', formula: 'K = Q/θ∞', value: shed.value, unit: 'W/K' },
+      ],
+    }),
+    ...(store.estimate === null
+      ? []
+      : [
+          result('store', store.estimate, {
+            relation: 'store',
+            method: `heat-up/${taken.model}`,
+            given: [g.sump, g.heat],
+            steps: taken.parameters.map((p) => ({
+              says: 'Parameter of the model taken',
+              formula: p.name,
+              value: p.value,
+              unit: p.unit,
+            })),
+            notes: modelNote,
+          }),
+        ]),
+    ...crossed.map(({ limit_K, hit, nearFinal }): Result => {
+      const here: At = { ...at, limit_K };
+      const notes = nearFinal ? ['within 3 K and its uncertainty of the final temperature: the time says little'] : [];
+      const shared = {
+        at: here,
+        quantity: 'limit-crossing',
+        class: 'measured',
+        relation: 'sustained-crossing',
+        method: 'heat-up/sustained-crossing',
+        notes,
+      } as const;
+      if (hit === null)
+        return { ...shared, estimate: null, bound: { side: 'above', at: end_s }, given: [g.sump], steps: [] };
+      return {
+        ...shared,
+        bound: null,
+        estimate: built(hit.t_s, [
+          { of: cal(probe, limit_K), sensitivity: -1 / hit.slope_K_s },
+          {
+            of: fitScatter({
+              run: run.id,
+              what: `crossing of ${Math.round(limit_K - 273.15)} °C`,
+              u: hit.u_s,
+              dof: 20,
+            }),
+            sensitivity: 1,
+          },
+        ]),
+        given: [{ ...g.sump, from: logSource(log, 'sump', hit.rows) }],
+        steps: [
+          { says: 'Slope of the sump at the crossing', formula: 'dT/dt', value: hit.slope_K_s * 60, unit: 'K/min' },
+          {
+            says: 'Crossing of the parabola through five minutes',
+            formula: 'T(t) = limit',
+            value: hit.t_s / 60,
+            unit: 'min',
+          },
+        ],
+      };
+    }),
+    ...bearing.results.map((r) => ({ ...r, at })),
+  ];
+  return {
+    results,
+    causes,
+    models,
+    crossings: crossed.map(({ limit_K, hit, nearFinal }) => ({ limit_K, t_s: hit?.t_s ?? null, nearFinal })),
+    fitted: { channel: 'sump', time_s: [...series.time_s].slice(-taken.curve_K.length), value: [...taken.curve_K] },
+    remarks: balance === null ? [] : [balance],
+    ambient_K: ambient.mean,
+    why: null,
+  };
+}
+
+/** What calibration and zero of the torque flanges do to a power difference, W per N·m. */
+function torqueChain(reading: Reading, output_rad_s: number): { of: Contribution | null; sensitivity: number }[] {
+  const chain = [
+    { kind: 'torque-in', watts: output_rad_s * ratioOf(reading.rig) },
+    { kind: 'torque-out-left', watts: -output_rad_s },
+    { kind: 'torque-out-right', watts: -output_rad_s },
+  ] as const;
+  return chain.flatMap(({ kind, watts }) => {
+    const instrument = reading.instrument(kind);
+    if (instrument === null || reading.channel(kind) === null) return [];
+    const mid = meanOf(reading.channel(kind)!).mean;
+    return [
+      { of: calibration(instrument, mid), sensitivity: watts },
+      { of: zeroDrift(reading.run, instrument), sensitivity: watts },
+    ];
+  });
+}
+
+/** The store with its fit and the share of every error in heat made: store and heat scale together. */
+function storeOf(
+  store: { value: number; u: number } | null,
+  relative: readonly Part[],
+  run: string,
+  dof: number,
+): { estimate: Estimate | null; causes: readonly Cause[] } {
+  if (store === null) return { estimate: null, causes: [] };
+  const fit = fitScatter({ run, what: 'store', u: store.u, dof });
+  return {
+    estimate: estimate(store.value, [
+      { cause: fit.cause.id, u: fit.u },
+      ...relative.map((p) => ({ cause: p.cause, u: p.u * store.value })),
+    ]),
+    causes: [fit.cause],
+  };
+}
+
+function bearingRise(reading: Reading, rows: readonly [number, number]): { results: Result[]; causes: Cause[] } {
+  const bearing = reading.channel('pinion-bearing');
+  const sump = reading.channel('sump');
+  if (bearing === null || sump === null) return { results: [], causes: [] };
+  const above = meanOf(bearing.subarray(...rows).map((b, i) => b - sump[rows[0] + i]!));
+  if (above.n < 8) return { results: [], causes: [] };
+  const probes = [reading.instrument('pinion-bearing'), reading.instrument('sump')];
+  const found = gather([
+    { of: probes[0] ? calibration(probes[0], 370) : null, sensitivity: 1 },
+    { of: probes[1] ? calibration(probes[1], 370) : null, sensitivity: -1 },
+    {
+      of: readingScatter({ run: reading.run.id, what: 'bearing above sump', u: above.u, dof: above.dof }),
+      sensitivity: 1,
+    },
+  ]);
+  return {
+    causes: [...found.causes],
+    results: [
+      {
+        quantity: 'bearing-rise',
+        at: {},
+        estimate: estimate(above.mean, found.parts),
+        bound: null,
+        class: 'measured',
+        relation: 'difference-of-readings',
+        method: 'heat-up/last-half-hour',
+        notes: ['mean of the last half hour'],
+        given: [
+          {
+            symbol: 'Δb',
+            name: 'pinion bearing less sump, last half hour',
+            value: above.mean,
+            u: above.u,
+            unit: 'K',
+            from: logSource(reading.log, 'pinion-bearing', rows),
+          },
+        ],
+        steps: [],
+      },
+    ],
+  };
+}
+
+/** Heat made less heat stored less heat shed, over the whole run, in a sentence. */
+function closure(input: {
+  series: HeatSeries;
+  curve_K: Float64Array;
+  store: number | null;
+  shed: number | null;
+}): string | null {
+  const { series, curve_K, store, shed } = input;
+  if (store === null || shed === null || curve_K.length !== series.time_s.length) return null;
+  const n = curve_K.length;
+  let made = 0;
+  let gone = 0;
+  for (let i = 0; i < n; i++) {
+    made += (Number.isNaN(series.heat_W[i]!) ? 0 : series.heat_W[i]!) * series.bin_s;
+    gone += shed * (curve_K[i]! - series.ambient_K[i]!) * series.bin_s;
+  }
+  const stored = store * (curve_K[n - 1]! - curve_K[0]!);
+  const left = made - gone - stored;
+  return `Over the whole run ${(made / 1e6).toFixed(2)} MJ were made, ${(gone / 1e6).toFixed(2)} shed and ${(stored / 1e6).toFixed(2)} stored; ${((100 * left) / made).toFixed(1)} % is left over.`;
+}
+
+function givens(i: {
+  reading: Reading;
+  whole: readonly [number, number];
+  lastRows: readonly [number, number];
+  ambient: number;
+  u: number;
+  made: number;
+  n: number;
+}): Record<'sump' | 'ambient' | 'heat' | 'torqueIn' | 'torqueOut', Given> {
+  const { log } = i.reading;
+  const mean = (kind: 'torque-in' | 'torque-out-left' | 'sump'): number =>
+    meanOf(i.reading.channel(kind) ?? new Float64Array(0)).mean;
+  const last = meanOf(i.reading.channel('sump')!.subarray(...i.lastRows));
+  return {
+    sump: {
+      symbol: 'T',
+      name: 'sump temperature, mean of the last half hour',
+      value: last.mean - 273.15,
+      u: last.u,
+      unit: '°C',
+      from: logSource(log, 'sump', i.whole),
+    },
+    ambient: {
+      symbol: 'T_amb',
+      name: 'ambient, mean of the last half hour',
+      value: i.ambient - 273.15,
+      u: i.u,
+      unit: '°C',
+      from: logSource(log, 'ambient', i.lastRows),
+    },
+    heat: {
+      symbol: 'Q',
+      name: 'heat made, scatter of one 20 s mean',
+      value: i.made,
+      u: null,
+      unit: 'W',
+      from: logSource(log, 'torque-in', i.whole),
+    },
+    torqueIn: {
+      symbol: 'T_in',
+      name: 'input torque less zero, mean of the run',
+      value: mean('torque-in'),
+      u: null,
+      unit: 'N·m',
+      from: logSource(log, 'torque-in', i.whole),
+    },
+    torqueOut: {
+      symbol: 'T_out',
+      name: 'left output torque less zero, mean of the run',
+      value: mean('torque-out-left'),
+      u: null,
+      unit: 'N·m',
+      from: logSource(log, 'torque-out-left', i.whole),
+    },
+  };
+}

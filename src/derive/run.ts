@@ -1,0 +1,141 @@
+import type { Finding } from '../finding/finding.ts';
+import type { Cause } from '../quantity/estimate.ts';
+import { logLogLine, type LogLogLine } from '../physics/viscosity.ts';
+import type { Article } from '../trial/article.ts';
+import type { Series } from '../trial/book.ts';
+import type { Cell, DerivedRun, Result, Trace } from '../trial/derived.ts';
+import type { Log } from '../trial/log.ts';
+import type { Oil } from '../trial/oil.ts';
+import type { Plan } from '../trial/plan.ts';
+import type { ChannelKind, Rig } from '../trial/rig.ts';
+import type { Run } from '../trial/run.ts';
+import { cellOf } from './cell.ts';
+import { suspect } from './faults.ts';
+import { deriveLevel, type LevelDerived } from './level.ts';
+import { levelFindings } from './level-findings.ts';
+import { readingOf, type Reading } from './reading.ts';
+import { meanOf } from './readings-of.ts';
+import { thinned } from './thinned.ts';
+
+/** What a run is reduced with. */
+export interface RunInput {
+  readonly run: Run;
+  readonly rig: Rig;
+  readonly series: Series;
+  readonly plan: Plan | null;
+  readonly article: Article | undefined;
+  readonly baseline: Article | undefined;
+  readonly oil: Oil;
+  readonly log: Log | null;
+}
+
+/** A run made ready: level and cell known, suspect stretches out, nothing trial-specific yet. */
+export interface Ready {
+  readonly input: RunInput;
+  readonly cell: Cell;
+  readonly line: LogLogLine | null;
+  readonly level: LevelDerived;
+  readonly reading: Reading | null;
+  readonly leftOut: string | null;
+  readonly findings: readonly Finding[];
+}
+
+export function makeReady(input: RunInput): Ready {
+  const { run, rig, series, plan, article, baseline, oil, log } = input;
+  const table = article?.levelTable ?? null;
+  const level = deriveLevel({
+    run,
+    rig,
+    oil,
+    table,
+    baseline: baseline?.levelTable ? { table: baseline.levelTable, volume_m3: series.baseline.fill_m3 } : null,
+  });
+  const cell = cellOf({ run, plan, volume20_m3: level.volume20_m3, tolerance_m3: series.tolerance.fill_m3 });
+  const map = rig.maps.find((m) => m.id === run.log?.map);
+  const doubt = log === null || map === undefined ? null : suspect({ run, rig, log, map });
+  const reading =
+    log === null || map === undefined || doubt === null ? null : readingOf({ run, rig, log, map, drop: doubt.drop });
+  return {
+    input,
+    cell,
+    line: logLogLine(oil),
+    level,
+    reading,
+    leftOut: leftOut(run, log, doubt?.leftOut ?? null, plan),
+    findings: [...levelFindings({ run, rig, table, level }), ...(doubt?.findings ?? [])],
+  };
+}
+
+/** The run as it leaves this room: what every trial has, with what its own trial adds. */
+export function assembled(
+  ready: Ready,
+  own: {
+    results?: readonly Result[];
+    causes?: readonly Cause[];
+    windows?: DerivedRun['windows'];
+    models?: DerivedRun['models'];
+    crossings?: DerivedRun['crossings'];
+    fitted?: Trace | null;
+    remarks?: readonly string[];
+    findings?: readonly Finding[];
+    leftOut?: string | null;
+  },
+): DerivedRun {
+  const { input, reading, level } = ready;
+  const { run } = input;
+  const air = reading?.channel('airflow') ?? null;
+  const ambient = reading?.channel('ambient') ?? null;
+  const known = (m: { mean: number; n: number }): number | null => (m.n === 0 ? null : m.mean);
+  const out = own.leftOut ?? ready.leftOut;
+  return {
+    run: run.id,
+    trial: run.trial,
+    cell: ready.cell,
+    rigState: run.rigState,
+    order: run.order,
+    startedDay: run.started.slice(0, 10),
+    conditions: {
+      ambient_K: (ambient && known(meanOf(ambient))) ?? (run.ambient.start_K + run.ambient.end_K) / 2,
+      airflow_m_s: (air && known(meanOf(air))) ?? run.airflow_m_s,
+      level_z_m: level.level_z_m,
+      volume20_m3: level.volume20_m3,
+    },
+    leftOut: out,
+    results: [...level.results, ...(out === null ? (own.results ?? []) : [])],
+    causes: [...level.causes, ...(own.causes ?? [])],
+    windows: own.windows ?? [],
+    models: own.models ?? [],
+    crossings: own.crossings ?? [],
+    traces: reading === null ? [] : tracesOf(reading),
+    fitted: own.fitted ?? null,
+    remarks: own.remarks ?? [],
+    findings: [...ready.findings, ...(own.findings ?? [])],
+  };
+}
+
+function leftOut(run: Run, log: Log | null, doubt: string | null, plan: Plan | null): string | null {
+  if (run.status === 'set aside') return `set aside: ${run.statusReason ?? 'no reason given'}`;
+  if (run.status === 'superseded') return 'superseded';
+  if (run.status === 'draft') return 'draft';
+  if (plan === null) return 'the series has no plan to say which steps and limits were meant';
+  if (log === null) return 'its logger file could not be read';
+  return doubt;
+}
+
+/** Lines for the charts: what was logged, thinned, suspect stretches shown as they were logged. */
+function tracesOf(reading: Reading): Trace[] {
+  const shown: readonly ChannelKind[] = [
+    'sump',
+    'skin',
+    'pinion-bearing',
+    'ambient',
+    'torque-in',
+    'output-speed',
+    'level',
+  ];
+  return shown.flatMap((kind) => {
+    const values = reading.channel(kind);
+    if (values === null || values.every((v) => Number.isNaN(v))) return [];
+    return [{ channel: kind, ...thinned(reading.log.time_s, values, 150) }];
+  });
+}

@@ -1,0 +1,213 @@
+import type { Finding } from '../finding/finding.ts';
+import type { DerivedRun } from '../trial/derived.ts';
+import type { Plan } from '../trial/plan.ts';
+import type { Run } from '../trial/run.ts';
+import type { SeriesRecord } from '../trial/series.ts';
+import { deriveCoolDown } from './cool-down.ts';
+import { deriveFlow } from './flow.ts';
+import { deriveHeatUp } from './heat-up.ts';
+import { assembled, makeReady, type Ready } from './run.ts';
+import { rowPlace } from './faults.ts';
+import { deriveSpin } from './spin.ts';
+import { atOwnTemperature, spinLaw } from './spin-law.ts';
+import { instrumentFindings } from './instruments.ts';
+import * as texts from './texts.ts';
+
+/**
+ * Every run of a series reduced. Flow first (running levels tell which probes hang in the air), then heat-ups (final
+ * temperatures are the own temperature of spin), then cool-downs and spin.
+ */
+export function deriveSeries(record: SeriesRecord): {
+  runs: ReadonlyMap<string, DerivedRun>;
+  findings: readonly Finding[];
+} {
+  const { series, plan } = record;
+  const baseline = record.articles.get(series.baseline.article);
+  const ready = record.runs.flatMap((run): Ready[] => {
+    const oil = record.oils.get(run.oil);
+    if (oil === undefined) return [];
+    const article = record.articles.get(run.article);
+    return [
+      makeReady({ run, rig: record.rig, series, plan, article, baseline, oil, log: record.logs.get(run.id) ?? null }),
+    ];
+  });
+  const done = new Map<string, DerivedRun>();
+  const keep = (list: readonly DerivedRun[]): void => {
+    for (const d of list) done.set(d.run, d);
+  };
+  const of = (...trials: Run['trial'][]): Ready[] => ready.filter((r) => trials.includes(r.input.run.trial));
+  const levels = new Map<string, SeenLevel>();
+  keep(of('flow', 'soak', 'check').map((r) => flow(r, plan, record, levels)));
+  keep(of('heat-up').map((r) => heatUp(r, plan)));
+  keep(of('cool-down').map((r) => coolDown(r, done)));
+  keep(of('spin').map((r) => spin(r, plan, levels, done)));
+  return {
+    runs: new Map(record.runs.flatMap((r) => (done.has(r.id) ? [[r.id, done.get(r.id)!] as const] : []))),
+    findings: instrumentFindings(record),
+  };
+}
+
+/** Running levels seen behind a window, by article and nominal litres. */
+interface SeenLevel {
+  readonly run: string;
+  readonly steps: ReadonlyMap<number, number>;
+}
+const levelKey = (article: string, fill_m3: number): string => `${article}@${(fill_m3 * 1e3).toFixed(1)}`;
+
+function flow(r: Ready, plan: Plan | null, record: SeriesRecord, levels: Map<string, SeenLevel>): DerivedRun {
+  const { run } = r.input;
+  if (r.reading === null || plan === null || r.leftOut !== null) return assembled(r, {});
+  const found = deriveFlow(r.reading, plan);
+  const findings = [...capFindings(r)];
+  if (run.tilt_ratio === 0) {
+    const stands = record.articles.get(run.article)?.standsInFor ?? [];
+    for (const article of [run.article, ...stands])
+      levels.set(levelKey(article, r.cell.fill_m3), { run: run.id, steps: found.runningLevel_z_m });
+    findings.push(...aboveLevel(r, { run: run.id, steps: found.runningLevel_z_m }));
+  }
+  return assembled(r, { ...found, findings });
+}
+
+function heatUp(r: Ready, plan: Plan | null): DerivedRun {
+  if (r.reading === null || plan === null || r.line === null || r.leftOut !== null) return assembled(r, {});
+  const speed_rad_s = plan.load?.outputSpeed_rad_s ?? r.input.series.reference.outputSpeed_rad_s;
+  const found = deriveHeatUp({ reading: r.reading, plan, line: r.line, speed_rad_s });
+  const findings = [...capFindings(r), ...nothing(r, found.why)];
+  return assembled(r, { ...found, findings, leftOut: found.why });
+}
+
+function coolDown(r: Ready, done: ReadonlyMap<string, DerivedRun>): DerivedRun {
+  if (r.reading === null || r.leftOut !== null) return assembled(r, {});
+  const from = r.input.run.fromRun === null ? undefined : done.get(r.input.run.fromRun);
+  const stored = from?.results.find((x) => x.quantity === 'store');
+  const found = deriveCoolDown({
+    reading: r.reading,
+    store: stored?.estimate && from ? { estimate: stored.estimate, from: { run: from.run, at: stored.at } } : null,
+  });
+  return assembled(r, {
+    ...found,
+    causes: [...found.causes, ...(from?.causes ?? [])],
+    findings: nothing(r, found.why),
+    leftOut: found.why,
+  });
+}
+
+function spin(
+  r: Ready,
+  plan: Plan | null,
+  levels: ReadonlyMap<string, SeenLevel>,
+  done: ReadonlyMap<string, DerivedRun>,
+): DerivedRun {
+  const { reading, line, input } = r;
+  if (reading === null || plan === null || line === null || r.leftOut !== null) return assembled(r, {});
+  const seen = levels.get(levelKey(input.run.article, r.cell.fill_m3));
+  const findings = seen === undefined ? [] : aboveLevel(r, seen);
+  const found = deriveSpin({
+    reading,
+    plan,
+    line,
+    reference_K: input.series.reference.sump_K,
+    notAt_rad_s: seen === undefined ? [] : stepsAbove(r, seen).map((s) => s.step),
+  });
+  const law = spinLaw(found.points);
+  const same = [...done.values()].filter((d) => d.trial === 'heat-up' && sameConditions(d, r));
+  const own = same.flatMap((d) =>
+    d.results.filter((x) => x.quantity === 'final-temperature').map((x) => ({ d, x })),
+  )[0];
+  const step = plan.load?.outputSpeed_rad_s ?? input.series.reference.outputSpeed_rad_s;
+  const atOwn =
+    law === null || own?.x.estimate == null || found.points.length === 0
+      ? { results: [], causes: [] }
+      : atOwnTemperature({
+          reading,
+          points: found.points,
+          law,
+          line,
+          step_rad_s: step,
+          own: own.x.estimate,
+          ownFrom: { run: own.d.run, at: own.x.at },
+        });
+  const why = found.results.length === 0 ? 'no steady window at a planned step and temperature was found' : null;
+  return assembled(r, {
+    results: [...found.results, ...atOwn.results],
+    causes: [...found.causes, ...atOwn.causes, ...(own?.d.causes ?? [])],
+    windows: found.windows,
+    remarks: law === null ? [] : [lawSentence(law)],
+    findings: [...findings, ...nothing(r, why)],
+    leftOut: why,
+  });
+}
+
+const lawSentence = (law: NonNullable<ReturnType<typeof spinLaw>>): string =>
+  `Through all windows torque goes with viscosity to the power ${law.viscosityExponent.toFixed(2)} ± ${(2 * law.u[0]).toFixed(2)} and with speed to the power ${law.speedExponent.toFixed(2)} ± ${(2 * law.u[1]).toFixed(2)} above a constant part; condition number ${law.condition.toFixed(0)}.`;
+
+const sameConditions = (d: DerivedRun, r: Ready): boolean =>
+  d.cell.article === r.cell.article &&
+  d.cell.oil === r.cell.oil &&
+  Math.abs(d.cell.fill_m3 - r.cell.fill_m3) < 1e-9 &&
+  d.cell.tilt_ratio === r.cell.tilt_ratio &&
+  d.rigState === r.input.run.rigState;
+
+/** Steps at which the running level lies below the tip of this run's sump probe. */
+function stepsAbove(r: Ready, seen: SeenLevel): { step: number; level_m: number; tip_m: number }[] {
+  const probe = r.reading?.instrument('sump');
+  const tip_m = probe?.tip_z_m.get(r.input.run.article) ?? probe?.tip_z_m.get('other');
+  if (tip_m === undefined) return [];
+  return [...seen.steps].filter(([, level_m]) => level_m < tip_m).map(([step, level_m]) => ({ step, level_m, tip_m }));
+}
+
+function aboveLevel(r: Ready, seen: SeenLevel): Finding[] {
+  const log = r.reading?.log;
+  const plan = r.input.plan;
+  if (log === undefined || plan === null) return [];
+  return stepsAbove(r, seen).map(({ step, level_m, tip_m }) =>
+    texts.probeAboveLevel({
+      place: rowPlace(log, firstRowAt(r, step), 'sump'),
+      run: r.input.run.id,
+      step: (step * 30) / Math.PI,
+      level: level_m * 1e3,
+      tip: tip_m * 1e3,
+      sawIn: seen.run === r.input.run.id ? 'this run' : `seen in ${seen.run}`,
+    }),
+  );
+}
+
+function firstRowAt(r: Ready, step_rad_s: number): number {
+  const ratio = (r.input.rig.teethRing / r.input.rig.teethPinion) * r.input.rig.hubReduction;
+  const pinion = r.reading?.channel('pinion-speed');
+  const row = pinion?.findIndex((w) => Math.abs(w / ratio - step_rad_s) < 0.015 * step_rad_s) ?? -1;
+  return Math.max(0, row);
+}
+
+function capFindings(r: Ready): Finding[] {
+  const { run, rig, article } = r.input;
+  const cap_K = rig.window?.usedOn.includes(run.article) === true ? rig.window.maxSump_K : (article?.maxSump_K ?? null);
+  const sump = r.reading?.channel('sump');
+  if (cap_K === null || sump == null || r.reading === null) return [];
+  let top = 0;
+  sump.forEach((v, i) => {
+    if (v > sump[top]! || Number.isNaN(sump[top]!)) top = i;
+  });
+  const reached = sump[top] ?? NaN;
+  return reached > cap_K + 0.2
+    ? [
+        texts.capExceeded({
+          place: rowPlace(r.reading.log, top, 'sump'),
+          run: run.id,
+          sump: reached - 273.15,
+          cap: cap_K - 273.15,
+        }),
+      ]
+    : [];
+}
+
+const nothing = (r: Ready, why: string | null): Finding[] =>
+  why === null
+    ? []
+    : [
+        texts.notDerived({
+          place: { file: r.input.run.log?.file ?? r.input.run.file, line: 1, column: 1 },
+          run: r.input.run.id,
+          why,
+        }),
+      ];

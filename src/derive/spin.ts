@@ -1,0 +1,229 @@
+import { combine, estimate, type Cause, type Estimate } from '../quantity/estimate.ts';
+import type { LogLogLine } from '../physics/viscosity.ts';
+import { meanOf, nuAt } from './readings-of.ts';
+import { isSteady, slope } from '../statistics/series.ts';
+import type { Plan } from '../trial/plan.ts';
+import type { Given, Result, Step, Window } from '../trial/derived.ts';
+import { calibration, gather, readingScatter, zeroDrift } from './causes.ts';
+import { logSource, outputSpeed, ratioOf, type Reading } from './reading.ts';
+import { lastPart, plateaus, windowOf } from './windows.ts';
+
+/** Mean torque, sump and speed of one steady window. */
+export interface SpinPoint {
+  readonly step_rad_s: number;
+  readonly level_K: number;
+  readonly torque: Estimate;
+  readonly torque_Nm: number;
+  readonly u_Nm: number;
+  readonly raw_Nm: number;
+  readonly sump_K: number;
+  readonly nu_m2_s: number;
+  readonly window: Window;
+  readonly rows: readonly [number, number];
+}
+
+export interface SpinDerived {
+  readonly points: readonly SpinPoint[];
+  readonly results: readonly Result[];
+  readonly windows: readonly Window[];
+  readonly causes: readonly Cause[];
+}
+
+/**
+ * Net spin torque and spin power at each planned speed and reference temperature.
+ *
+ *   T(ν_ref) = Σ_i T_i·L_i(ln ν_ref)          Lagrange through the windows of one speed, in ln ν
+ *   P        = T·ω_pinion
+ *
+ * The windows lie within a kelvin or two of the reference temperature, so that the neighbouring windows give only the slope.
+ * `notAt` names the steps whose sump reading does not count (probe above level): nothing is given there.
+ */
+export function deriveSpin(input: {
+  reading: Reading;
+  plan: Plan;
+  line: LogLogLine;
+  reference_K: readonly number[];
+  notAt_rad_s: readonly number[];
+}): SpinDerived {
+  const { reading, plan, line, reference_K, notAt_rad_s } = input;
+  const { points, windows, causes } = spinPoints(reading, plan, line);
+  const usable = points.filter((p) => !notAt_rad_s.some((w) => Math.abs(w - p.step_rad_s) < 1e-9));
+  const results = plan.steps_rad_s.flatMap((step) => {
+    const here = usable.filter((p) => p.step_rad_s === step);
+    return reference_K.flatMap((ref_K) => atReference({ here, ref_K, step, reading, line }) ?? []);
+  });
+  return { points: usable, results, windows, causes };
+}
+
+function spinPoints(
+  reading: Reading,
+  plan: Plan,
+  line: LogLogLine,
+): { points: SpinPoint[]; windows: Window[]; causes: Cause[] } {
+  const { log, run } = reading;
+  const speed = outputSpeed(reading);
+  const torque = reading.channel('torque-in');
+  const sump = reading.channel('sump');
+  const raw = log.channels.get('torque-in');
+  if (speed === null || torque === null || sump === null || raw === undefined)
+    return { points: [], windows: [], causes: [] };
+  const instruments = { torque: reading.instrument('torque-in'), sump: reading.instrument('sump') };
+  const points = new Map<string, SpinPoint>();
+  const windows: Window[] = [];
+  const causes: Cause[] = [];
+  for (const plateau of plateaus({
+    time_s: log.time_s,
+    speed_rad_s: speed,
+    steps_rad_s: plan.steps_rad_s,
+    least_s: 0.75 * plan.hold_s,
+  })) {
+    const rows = lastPart(plateau, log.time_s, plan.steadyWindow_s);
+    const cut = (values: Float64Array): Float64Array => values.subarray(...rows);
+    const t = meanOf(cut(torque));
+    const temperature = meanOf(cut(sump));
+    if (t.n < 8 || temperature.n < 8) continue;
+    const level_K = nearestOf(plan.temperatures_K, temperature.mean);
+    const rate = slope({ t: cut(log.time_s), y: cut(sump) });
+    const steady = rate !== null && isSteady({ ...rate, limit: plan.steadySlope_K_s });
+    const step_rad_s = plateau.step_rad_s;
+    const name = `${Math.round((step_rad_s * 30) / Math.PI)} rpm, ${Math.round(level_K - 273.15)} °C`;
+    if (Math.abs(temperature.mean - level_K) > 2 || !steady) continue;
+    const found = gather([
+      { of: readingScatter({ run: run.id, what: `torque at ${name}`, u: t.u, dof: t.dof }), sensitivity: 1 },
+      { of: instruments.torque && calibration(instruments.torque, t.mean), sensitivity: 1 },
+      { of: instruments.torque && zeroDrift(run, instruments.torque), sensitivity: 1 },
+    ]);
+    causes.push(...found.causes);
+    const window = windowOf({ name, log, rows, outputSpeed_rad_s: step_rad_s, sump_K: temperature.mean, steady });
+    points.set(`${step_rad_s}|${level_K}`, {
+      step_rad_s,
+      level_K,
+      torque: estimate(t.mean, found.parts),
+      torque_Nm: t.mean,
+      u_Nm: t.u,
+      raw_Nm: meanOf(cut(raw)).mean,
+      sump_K: temperature.mean,
+      nu_m2_s: nuAt(line, temperature.mean),
+      window,
+      rows,
+    });
+  }
+  const kept = [...points.values()];
+  windows.push(...kept.map((p) => p.window));
+  if (instruments.sump) causes.push(calibration(instruments.sump, 333).cause);
+  return { points: kept, windows, causes };
+}
+
+function atReference(input: {
+  here: readonly SpinPoint[];
+  ref_K: number;
+  step: number;
+  reading: Reading;
+  line: LogLogLine;
+}): Result[] | null {
+  const { here, ref_K, step, reading, line } = input;
+  const nearest = here.find((p) => Math.abs(p.sump_K - ref_K) <= 2);
+  if (nearest === undefined) return null;
+  const x = Math.log(nuAt(line, ref_K));
+  const xs = here.map((p) => Math.log(p.nu_m2_s));
+  const weight = (at: number): number[] => xs.map((xi, i) => lagrange(xs, i, at) * (Number.isNaN(xi) ? NaN : 1));
+  const weights = weight(x);
+  const value = here.reduce((sum, p, i) => sum + p.torque_Nm * weights[i]!, 0);
+  const perLnNu = slopeAt(here, xs, x);
+  const lnNuPerK = (Math.log(nuAt(line, ref_K + 0.5)) - x) / 0.5;
+  const sump = reading.instrument('sump');
+  const torque = combine(
+    value,
+    here.map((p, i) => ({ of: p.torque, sensitivity: weights[i]! })),
+  );
+  const probe = gather([{ of: sump && calibration(sump, ref_K), sensitivity: -perLnNu * lnNuPerK }]);
+  const all = estimate(value, [...torque.parts, ...probe.parts]);
+  const omega = step * ratioOf(reading.rig);
+  const common = {
+    at: { outputSpeed_rad_s: step, sump_K: ref_K },
+    bound: null,
+    class: 'derived from measurement',
+    method: 'spin/lagrange-in-ln-viscosity',
+    notes: here.length < 2 ? ['one temperature only: not corrected to the reference'] : [],
+    given: givenOf(nearest, reading, omega),
+  } as const;
+  const steps = stepsOf({ nearest, value, ref_K, perLnNu, x });
+  return [
+    { ...common, quantity: 'spin-torque', relation: 'net-torque', estimate: all, steps },
+    {
+      ...common,
+      quantity: 'spin-power',
+      relation: 'shaft-power',
+      estimate: combine(value * omega, [{ of: all, sensitivity: omega }]),
+      steps: [...steps, { says: 'Power at the input shaft', formula: 'P = T·ω', value: value * omega, unit: 'W' }],
+    },
+  ];
+}
+
+const givenOf = (p: SpinPoint, reading: Reading, omega: number): Given[] => [
+  {
+    symbol: 'T_raw',
+    name: 'torque as logged, mean of the window',
+    value: p.raw_Nm,
+    u: p.u_Nm,
+    unit: 'N·m',
+    from: logSource(reading.log, 'torque-in', p.rows),
+  },
+  {
+    symbol: 't',
+    name: 'sump temperature, mean of the window',
+    value: p.sump_K - 273.15,
+    u: null,
+    unit: '°C',
+    from: logSource(reading.log, 'sump', p.rows),
+  },
+  {
+    symbol: 'ω',
+    name: 'speed of the input shaft at this step',
+    value: omega,
+    u: null,
+    unit: 'rad/s',
+    from: logSource(reading.log, 'pinion-speed', p.rows),
+  },
+];
+
+const stepsOf = (s: { nearest: SpinPoint; value: number; ref_K: number; perLnNu: number; x: number }): Step[] => [
+  {
+    says: 'Less the zero at that time of the run',
+    formula: 'T = T_raw − z(t)',
+    value: s.nearest.torque_Nm,
+    unit: 'N·m',
+  },
+  {
+    says: 'Viscosity at the sump temperature of the window',
+    formula: 'log log(ν + 0.7) = A − B·log T',
+    value: s.nearest.nu_m2_s * 1e6,
+    unit: 'mm²/s',
+  },
+  {
+    says: 'Viscosity at the reference temperature',
+    formula: 'log log(ν + 0.7) = A − B·log T',
+    value: Math.exp(s.x) * 1e6,
+    unit: 'mm²/s',
+  },
+  { says: 'Slope of torque against ln ν here', formula: 'dT/d ln ν', value: s.perLnNu, unit: 'N·m' },
+  {
+    says: 'Torque at the reference temperature, through the windows of this speed',
+    formula: 'T_ref = Σ T_i·L_i(ln ν_ref)',
+    value: s.value,
+    unit: 'N·m',
+  },
+];
+
+/** Weight of point i of the polynomial through all points, at x. One point has weight one. */
+const lagrange = (xs: readonly number[], i: number, x: number): number =>
+  xs.reduce((product, xj, j) => (j === i ? product : (product * (x - xj)) / (xs[i]! - xj)), 1);
+
+function slopeAt(here: readonly SpinPoint[], xs: readonly number[], x: number): number {
+  const step = 1e-3;
+  const at = (v: number): number => here.reduce((sum, p, i) => sum + p.torque_Nm * lagrange(xs, i, v), 0);
+  return here.length < 2 ? 0 : (at(x + step) - at(x - step)) / (2 * step);
+}
+
+const nearestOf = (list: readonly number[], value: number): number =>
+  list.reduce((best, v) => (Math.abs(v - value) < Math.abs(best - value) ? v : best), list[0] ?? value);
