@@ -60,7 +60,7 @@ export function fitNonlinear(problem: NonlinearProblem): NonlinearFit {
 
   let here = pointAt(start.map(inside));
   let slopes = slopesAt(here.p);
-  let lambda = 1e-3;
+  let lambda = 1e-2;
   let iterations = 0;
   const damping = new Float64Array(start.length);
   const end = (stopped: NonlinearFit['stopped']): NonlinearFit => ({
@@ -113,9 +113,9 @@ function tryUntilLower(
   lambda: number,
   at: (strength: number) => Point,
 ): { readonly here: Point; readonly lambda: number } | null {
-  for (let strength = lambda; strength < 1e16; strength *= 5) {
+  for (let strength = lambda; strength < 1e16; strength *= 2) {
     const next = at(strength);
-    if (next.rss < here.rss) return { here: next, lambda: Math.max(strength / 10, 1e-16) };
+    if (next.rss < here.rss) return { here: next, lambda: Math.max(strength / 3, 1e-16) };
     if (next.p.every((value, j) => Math.abs(value - here.p[j]!) <= Number.EPSILON * Math.abs(value))) return null;
   }
   return null;
