@@ -98,6 +98,8 @@ export interface TableColumn {
   /** `number` is right-aligned with tabular figures; `wide` may take the rest. */
   readonly align: 'text' | 'number' | 'wide';
   readonly unit?: string;
+  /** Cells are shares in percent, drawn as a bar beside the number. */
+  readonly bar?: true;
 }
 
 export interface TableRow {

@@ -1,0 +1,118 @@
+import type { Conditions, Figure } from '../ledger/figure.ts';
+import { cellName, figureId, litres, subjectOf, workingPath, type FigureName } from '../ledger/ids.ts';
+import type { Cell } from '../trial/derived.ts';
+import { quantityKinds, type QuantityName } from '../trial/figures.ts';
+import { plusMinusOf, valueOf, wholeOf } from './digits.ts';
+import type { Span } from './page.ts';
+import { capital } from './spans.ts';
+import type { View } from './view.ts';
+
+/** A page looks a figure up and links it to its working; it makes none. */
+export const figureNamed = (view: View, name: FigureName): Figure | undefined => {
+  const id = figureId(name, view.naming);
+  return view.figures.find((figure) => figure.id === id);
+};
+
+export const runFigures = (view: View, run: string, quantity: QuantityName): readonly Figure[] =>
+  (view.figuresOf.get(run) ?? []).filter((figure) => figure.quantity === quantity);
+
+/** Figures of one cell, or of its difference from another, in the order of the ledger. */
+export function cellFigures(view: View, cell: Cell, quantity: QuantityName, against?: Cell): readonly Figure[] {
+  const subject = subjectOf(against ? { cell, against } : { cell });
+  const tilt = cell.tilt_ratio === 0;
+  return (view.figuresOf.get(against ? `${cell.article}~${against.article}` : cell.article) ?? []).filter(
+    (figure) =>
+      figure.quantity === quantity &&
+      figure.subject.oil === subject.oil &&
+      figure.subject.fill === subject.fill &&
+      figure.subject.against?.oil === subject.against?.oil &&
+      figure.subject.against?.fill === subject.against?.fill &&
+      (figure.at.tilt === undefined) === tilt,
+  );
+}
+
+const addressOf = (view: View, figure: Figure): string => {
+  const { page, anchor } = workingPath(figure, view.series.id);
+  return `${page}#${anchor}`;
+};
+
+const span = (view: View, figure: Figure, text: string): Span => ({
+  kind: 'figure',
+  to: addressOf(view, figure),
+  text,
+  id: figure.id,
+});
+
+/** "95.7 ± 1.3 °C" or "> 150 min", as a link; in leads and sentences. */
+export const cited = (view: View, figure: Figure): Span => span(view, figure, wholeOf(figure, view.withUs));
+/** The value alone, for a column of values; its ± stands in the next. */
+export const citedValue = (view: View, figure: Figure): Span => span(view, figure, valueOf(figure, view.withUs));
+export const toWorking = (view: View, figure: Figure): Span => span(view, figure, 'working');
+export const doubtOf = (figure: Figure): Span => plusMinusOf(figure);
+
+export const kindOf = (quantity: string): (typeof quantityKinds)[QuantityName] | undefined =>
+  quantity in quantityKinds ? quantityKinds[quantity as QuantityName] : undefined;
+
+export const quantityWords = (quantity: string): string => kindOf(quantity)?.name ?? quantity.replaceAll('-', ' ');
+
+/** "290 wheel rpm, sump 60 °C"; empty when the figure stands without conditions. */
+export function conditionWords(at: Conditions): string {
+  return [
+    at['wheel-speed']?.replace(' rpm', ' wheel rpm'),
+    at['output-speed']?.replace(' rpm', ' output rpm'),
+    at.sump === 'own' ? 'at its own temperature' : at.sump && `sump ${at.sump}`,
+    at.limit && `limit ${at.limit}`,
+    at.basis && (at.basis === 'level' ? 'same level' : 'same litres'),
+    at.tilt && `tilt ${at.tilt}`,
+  ]
+    .filter((words) => words !== undefined && words !== '')
+    .join(', ')
+    .replaceAll(' Cel', ' °C');
+}
+
+/** "final sump temperature", "spin power at 290 wheel rpm, sump 60 °C", "time to 95 °C". */
+export function figureWords(figure: Pick<Figure, 'quantity' | 'at'>): string {
+  if (figure.quantity === 'limit-crossing' && figure.at.limit !== undefined) {
+    const { limit, ...rest } = figure.at;
+    const others = conditionWords(rest);
+    return `time to ${limit.replace(' Cel', ' °C')}${others === '' ? '' : `, ${others}`}`;
+  }
+  const conditions = conditionWords(figure.at);
+  return `${quantityWords(figure.quantity)}${conditions === '' ? '' : conditions.startsWith('at ') ? ` ${conditions}` : ` at ${conditions}`}`;
+}
+
+/** Mark and name of an article, linked to its sheet where there is one. */
+export function articleSpan(view: View, id: string, text: string = articleWords(view, id)): Span {
+  return {
+    kind: 'article',
+    mark: view.marks.get(id) ?? 0,
+    text,
+    to: view.articles.has(id) ? `${view.base}articles/${id}/` : null,
+  };
+}
+
+export const articleWords = (view: View, id: string): string => {
+  const name = view.articles.get(id)?.name;
+  return name === undefined ? id : `${id} ${name}`;
+};
+
+/** "P4 shroud, 2.40 L of O1, 12 % nose up" */
+export const cellWords = (view: View, cell: Cell): string =>
+  `${articleWords(view, cell.article)}, ${litres(cell.fill_m3)} L of ${cell.oil}${tiltWords(cell)}`;
+
+/** What parts this cell from the others of its standing: the fill, and the tilt where there is one. */
+export const cellDetail = (cell: Cell): string => `${litres(cell.fill_m3)} L${tiltWords(cell)}`;
+
+export function tiltWords({ article, oil, fill_m3, tilt_ratio }: Cell): string {
+  if (tilt_ratio === 0) return '';
+  const level = cellName({ article, oil, fill_m3, tilt_ratio: 0 });
+  const percent = cellName({ article, oil, fill_m3, tilt_ratio }).slice(level.length + 2);
+  return `, ${percent} nose ${tilt_ratio > 0 ? 'up' : 'down'}`;
+}
+
+export const cellSpans = (view: View, cell: Cell): Span[] => [
+  articleSpan(view, cell.article),
+  `, ${cellDetail(cell)}`,
+];
+
+export const titled = (figure: Pick<Figure, 'quantity' | 'at'>): string => capital(figureWords(figure));

@@ -1,0 +1,147 @@
+import type { Figure } from '../ledger/figure.ts';
+import { differenceFromSI, fromSI, unitNamed } from '../quantity/units.ts';
+import { usFor, withUnit, writeMeasured, writeNumber, writeQuantity, type Measured } from '../quantity/write.ts';
+import { quantityKinds, type QuantityName } from '../trial/figures.ts';
+
+/** The only door from a figure to its digits; `quantity/write.ts` says how many. */
+
+/** "95.7 ± 1.3 °C", "> 150 min"; with US units in brackets where the book asks for them. */
+export const wholeOf = (figure: Figure, withUs = false): string => spelled(figure, withUs, (m) => m.text);
+
+/** The value with its unit, for a column whose neighbour holds the ±. */
+export const valueOf = (figure: Figure, withUs = false): string =>
+  spelled(figure, withUs, (m) => withUnit(m.value, m.unit));
+
+export function plusMinusOf(figure: Figure): string {
+  if (figure.value === null) return 'bound';
+  const spoken = spokenOf(figure);
+  return spoken === null ? '—' : `± ${writeMeasured(spoken).plusMinus}`;
+}
+
+/** A half-interval of a quantity, SI in, in the unit that pages show: "± 9.0". */
+export function plusMinusText(quantity: QuantityName, half_SI: number): string {
+  const u = inDisplay(quantity, half_SI / quantityKinds[quantity].factor);
+  return u > 0 && Number.isFinite(u)
+    ? `± ${writeMeasured({ value: 0, u, k: 1, unit: displayUnit(quantity) }).plusMinus}`
+    : '—';
+}
+
+/** Times are logged in seconds and spoken of in minutes. */
+export const displayUnit = (quantity: QuantityName): string => {
+  const { unit } = quantityKinds[quantity];
+  return unit === 's' ? 'min' : unit;
+};
+
+/** A value in the unit of its quantity → in the unit that pages show. */
+export const inDisplay = (quantity: QuantityName, value: number): number =>
+  quantityKinds[quantity].unit === 's' ? value / secondsInMinute : value;
+
+export const halfWidth = ([low, high]: readonly [number, number]): number => (high - low) / 2;
+
+/** A number that could not be formed is a dash, never a word of the machine. */
+export const numberText = (value: number, decimals: number): string =>
+  Number.isFinite(value) ? writeNumber(value, decimals) : '—';
+
+/** SI in; the US unit follows in brackets where the book asks for it and the trade has one. */
+export function quantityText(si: number, unit: string, decimals: number, withUs = false): string {
+  if (!Number.isFinite(si)) return '—';
+  const other = withUs ? usFor(unit) : null;
+  return bracketed(writeQuantity(si, unit, decimals), other === null ? null : writeQuantity(si, other.name, decimals));
+}
+
+/** A value in a named unit, to the place of its standard uncertainty where it has one. */
+export const givenText = (value: number, u: number | null, unit: string): string =>
+  withUnit(isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).value : exactText(value), unit);
+
+export const uncertaintyText = (value: number, u: number | null, unit: string): string =>
+  isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).plusMinus : u === null || u === 0 ? 'exact' : '—';
+
+/** "from 20 °C to 120 °C"; limits in SI. */
+export function rangeText(from: number | null, to: number | null, unit: string): string {
+  const named = unitNamed(unit);
+  const spell = (si: number): string => withUnit(exactText(named === null ? si : fromSI(named, si)), unit);
+  if (from !== null && to !== null) return `from ${spell(from)} to ${spell(to)}`;
+  if (from !== null) return `from ${spell(from)}`;
+  return to === null ? 'everywhere' : `below ${spell(to)}`;
+}
+
+/** Four digits at least, and no zeros that say nothing; for what is exact or has no uncertainty of its own. */
+export function exactText(value: number): string {
+  if (value === 0 || !Number.isFinite(value)) return numberText(value, 0);
+  const decimals = Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value)))));
+  const rounded = value.toFixed(decimals);
+  return writeNumber(value, /\./.test(rounded) ? rounded.replace(/\.?0+$/, '').split('.')[1]?.length ?? 0 : 0);
+}
+
+interface Spoken {
+  readonly value: number;
+  readonly u: number;
+  readonly k: number;
+  readonly unit: string;
+}
+
+const secondsInMinute = 60;
+const isUncertain = (u: number | null): u is number => u !== null && u > 0 && Number.isFinite(u);
+
+function spelled(figure: Figure, withUs: boolean, spell: (written: Measured) => string): string {
+  if (figure.value === null) return boundText(figure, withUs);
+  const spoken = spokenOf(figure) ?? { value: figure.value, u: 0, k: 1, unit: unitOf(figure) };
+  if (spoken.u === 0) return withUnit(exactText(toDisplay(figure, figure.value)), unitOf(figure));
+  const us = withUs ? inUs(figure, spoken) : null;
+  return bracketed(spell(writeMeasured(spoken)), us === null ? null : spell(writeMeasured(us)));
+}
+
+/** The ± of a page is half its interval, so that value and interval cannot part. */
+function spokenOf(figure: Figure): Spoken | null {
+  const [low, high] = figure.interval;
+  if (figure.value === null || low === null || high === null || !(high > low) || !Number.isFinite(high - low))
+    return null;
+  const k = figure.k ?? 2;
+  return {
+    value: toDisplay(figure, figure.value),
+    u: toDisplay(figure, halfWidth([low, high])) / k,
+    k,
+    unit: unitOf(figure),
+  };
+}
+
+function boundText(figure: Figure, withUs: boolean): string {
+  const [low, high] = figure.interval;
+  const at = figure.bound === 'below' ? high : low;
+  if (at === null || figure.bound === null) return 'no value';
+  const spell = (value: number, unit: string): string =>
+    `${figure.bound === 'above' ? '>' : '<'} ${withUnit(exactText(value), unit)}`;
+  const spoken = { value: toDisplay(figure, at), u: 0, k: 1, unit: unitOf(figure) };
+  const us = withUs ? inUs({ ...figure, value: at }, spoken) : null;
+  return bracketed(spell(spoken.value, spoken.unit), us === null ? null : spell(us.value, us.unit));
+}
+
+/** The same figure in US customary units, or null where the trade has none for it. */
+function inUs(figure: Figure, { u, k, unit }: Spoken): Spoken | null {
+  const quantity = named(figure);
+  const difference = figure.kind === 'difference';
+  const target = usFor(unit, difference);
+  if (quantity === null || target === null || figure.value === null) return null;
+  const { factor, zero } = quantityKinds[quantity];
+  const value = difference
+    ? differenceFromSI(target, figure.value * factor)
+    : fromSI(target, figure.value * factor + zero);
+  return { value, u: differenceFromSI(target, u * factor), k, unit: target.name };
+}
+
+const named = ({ quantity }: Figure): QuantityName | null =>
+  quantity in quantityKinds ? (quantity as QuantityName) : null;
+
+function toDisplay(figure: Figure, value: number): number {
+  const quantity = named(figure);
+  return quantity === null ? value : inDisplay(quantity, value);
+}
+
+/** A difference of temperatures is in kelvin. */
+function unitOf(figure: Figure): string {
+  const quantity = named(figure);
+  const unit = quantity === null ? figure.unit : displayUnit(quantity);
+  return figure.kind === 'difference' && unit === '°C' ? 'K' : unit;
+}
+
+const bracketed = (si: string, other: string | null): string => (other === null ? si : `${si} (${other})`);

@@ -1,0 +1,164 @@
+/** One example a kind of note, invented, for the guide. Fields are those of the folder format; comments say what may be left out. */
+export interface NoteExample {
+  readonly id: string;
+  readonly heading: string;
+  readonly file: string;
+  readonly says: string;
+  readonly yaml: string;
+}
+
+export const noteExamples: readonly NoteExample[] = [
+  {
+    id: 'note-book',
+    heading: 'The book',
+    file: 'book.md',
+    says: 'One for the whole folder: who you are and how the pages look.',
+    yaml: `name: The Millrace book
+lab: Millrace Axle Bench
+hook: "Does a deeper pan run cooler, or does it only hold more?"
+contact: corrections@millrace.example
+units-shown: si            # si-and-us adds US units in brackets
+licence: CC-BY-4.0
+shown-to: public`,
+  },
+  {
+    id: 'note-series',
+    heading: 'A series',
+    file: 'pan-depth/series.md',
+    says: 'The question, the baseline, and the conditions at which things are compared. The folder’s name is the id.',
+    yaml: `format: 1
+id: pan-depth
+title: Pan depth
+summary: Two pans and one oil on the same axle, at the same litres and at the same level.
+question: Does the deeper pan make less heat, shed more, or only take longer?
+started: 2026-05-04
+conflicts: none declared   # never empty
+baseline: { article: A0, fill: 1.80 L, oil: L1 }
+reference:
+  wheel-speed: 300 rpm     # a gear box writes output-speed
+  sump: [40 °C, 60 °C, 80 °C]
+  main-sump: 60 °C
+  main-limit: 95 °C
+  airflow: 4.0 m/s
+shown-to: public`,
+  },
+  {
+    id: 'note-rig',
+    heading: 'The rig',
+    file: 'pan-depth/rig.md',
+    says: 'Teeth, heights, what lies inside the loss figure, every instrument, and how the logger’s columns are to be read.',
+    yaml: `id: M-1
+name: Millrace rear-axle bench
+kind: axle_bench
+gear-kind: hypoid
+teeth: { pinion: 11, ring: 41 }
+ring: { diameter: 222 mm }
+offset: -30 mm
+rolling-radius: 0.320 m
+heights: { tube-lip: -35 mm, filler-lip: -48 mm, floor: -120 mm }
+differential: open_two_outputs
+boundary: [input flange, hub flanges]
+drive: motor with a torque flange
+absorbers: one at each hub
+states:
+  - { id: M1-a, from: 2026-05-01, preload-touched: false, note: "as built" }
+instruments:
+  - id: torque-in
+    measures: torque
+    what: input flange
+    range: [0 N·m, 50 N·m]
+    accuracy: "± 0.05 % of range"   # no k: limits
+    next-due: 2027-02-01
+    zero-policy: before-after
+maps:
+  bench:
+    delimiter: ";"
+    decimal: ","
+    header: 1
+    clock: { column: t_s, unit: s }
+    columns:
+      n_in:   { is: pinion-speed, unit: rpm, instrument: encoder }
+      T_sump: { is: sump, unit: °C, instrument: sump-probe, plausible: [-40 °C, 200 °C], max-step: 2 K/s }`,
+  },
+  {
+    id: 'note-plan',
+    heading: 'The plan',
+    file: 'pan-depth/plan.md',
+    says: 'What is varied on purpose, how often each cell is to be run, and in which order. A difference in a factor is the subject; any other is a mismatch.',
+    yaml: `factors: [article, fill]
+repeat: refit
+order: random
+seed: 20260504
+baseline-rerun: "at start, middle and end"
+steps: [100 rpm, 200 rpm, 300 rpm, 400 rpm]
+hold: 120 s
+steady: { window: 60 s, slope: 0.5 K/min }
+temperatures: [40 °C, 60 °C, 80 °C]
+limits: [80 °C, 90 °C, 95 °C]
+sustained: 20 s
+max-time: 150 min
+cells:
+  - { trial: spin, article: A0, oil: L1, fill: 1.80 L, wanted: 6 }
+  - { trial: spin, article: A1, oil: L1, fill: 1.80 L, wanted: 3 }`,
+  },
+  {
+    id: 'note-article',
+    heading: 'An article',
+    file: 'pan-depth/articles/A1.md',
+    says: 'What is compared, how it was come by, and how much oil stands below each height in it.',
+    yaml: `id: A1
+name: deep pan
+kind: bowl
+role: candidate
+inside-shape: deep
+material: aluminium
+obtained: bought_retail
+samples: 1
+condition: new
+level-table:
+  method: pour_and_dip
+  rows:                    # six or more, both columns rising
+    - { z: -120 mm, volume: 0.25 L }
+    - { z: -105 mm, volume: 0.70 L }`,
+  },
+  {
+    id: 'note-oil',
+    heading: 'An oil',
+    file: 'pan-depth/oils/L1.md',
+    says: 'Two viscosities with their source, density, and the batch that was in the axle.',
+    yaml: `id: L1
+name: mineral 80W-90
+grade: SAE 80W-90
+base: mineral
+viscosity: { at-40: 145 mm²/s, at-100: 14.2 mm²/s, source: data_sheet }
+density-15: 897 kg/m³
+specific-heat: 2000 J/(kg·K)
+batch: L-0504`,
+  },
+  {
+    id: 'note-run',
+    heading: 'A run',
+    file: 'pan-depth/runs/S-01.md',
+    says: 'One trial. The words under the second line of dashes are yours: what was seen, heard and smelled. The logger file lies beside the note and is never changed.',
+    yaml: `id: S-01
+trial: spin                # flow, spin, heat-up, cool-down
+status: accepted
+article: A1
+oil: L1
+rig-state: M1-a
+refit: 1
+order: 4
+started: 2026-05-06T09:10:00+02:00
+ended: 2026-05-06T10:40:00+02:00
+operators: [K]
+released-by: K             # left empty, the sheet says so
+released-on: 2026-05-06T09:05:00+02:00
+fill: { basis: volume, mass-in: 1607 g, temperature: 20.5 °C, level-left: -70 mm, level-right: -70 mm }
+ambient: { place: "shielded, 1 m upstream", start: 20.4 °C, end: 21.0 °C }
+airflow: 0 m/s
+zeros: { torque-in: { before: 0.021 N·m, after: 0.035 N·m } }
+log: { file: S-01.csv, map: bench }
+exclude:
+  - { from: 900 s, to: 912 s, channels: [sump], reason: "connector touched", by: K }`,
+  },
+];

@@ -1,0 +1,30 @@
+import type { Finding } from '../finding/finding.ts';
+import type { Ledger } from '../ledger/ledger.ts';
+import type { Book } from '../trial/book.ts';
+import type { ComparedSeries } from '../trial/compared.ts';
+import type { DerivedRun } from '../trial/derived.ts';
+import type { SeriesRecord } from '../trial/series.ts';
+
+/** Who reads: the house sees every note, the public only what is marked for it. */
+export type Audience = 'house' | 'public';
+
+/** All that the pages of one series are made from. */
+export interface SeriesInput {
+  readonly book: Book;
+  readonly record: SeriesRecord;
+  readonly derived: ReadonlyMap<string, DerivedRun>;
+  readonly compared: ComparedSeries;
+  readonly ledger: Ledger;
+  readonly findings: readonly Finding[];
+  /** What a public build held back before it came here; the pages add what they hold back themselves. */
+  readonly held: { readonly runs: number; readonly notes: number };
+  readonly audience: Audience;
+}
+
+/** All that the pages outside a series are made from. */
+export interface BookInput {
+  readonly book: Book;
+  readonly series: readonly SeriesInput[];
+  readonly findings: readonly Finding[];
+  readonly audience: Audience;
+}

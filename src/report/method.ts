@@ -1,0 +1,123 @@
+import { today, type Relation } from '../physics/relation.ts';
+import { sources, type Reference } from '../physics/sources.ts';
+import { numberText, rangeText } from './digits.ts';
+import { methodText } from './method-text.ts';
+import type { Block, Page, Section } from './page.ts';
+import { counts, facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
+
+/** What figures are made with: the way in words, then every relation with its range, its source and how its checks stand today. */
+export function methodPage(relations: readonly Relation[]): Page {
+  const checked = relations.map((relation) => ({ relation, checks: today(relation) }));
+  const all = checked.flatMap(({ checks }) => checks);
+  const agree = all.filter(({ agrees }) => agrees).length;
+  return {
+    kind: 'method',
+    path: 'method/',
+    title: 'Method',
+    description: 'How figures are come by: methods in words, relations with range, source and checks.',
+    whereabouts: ['The book · method'],
+    lead: [
+      relations.length === 0
+        ? 'How figures are come by, from the raw file to the standing.'
+        : `How figures are come by, from the raw file to the standing. Of ${counts(all.length, 'check')} of ${counts(relations.length, 'relation')} against a source outside this book, ${agree === all.length ? 'all agree' : `${numberText(agree, 0)} agree`} today.`,
+    ],
+    banners: [],
+    series: null,
+    sections: [
+      ...methodText,
+      ...(relations.length === 0 ? [] : [contents(relations)]),
+      ...checked.map(({ relation, checks }) => relationSection(relation, checks)),
+    ],
+  };
+}
+
+export const relationPath = (id: string): string => `method/#${id}`;
+
+const contents = (relations: readonly Relation[]): Section =>
+  section(
+    'relations',
+    'Relations',
+    [
+      prose('Outside its range a relation still gives a figure, and the figure says so.'),
+      listOf(relations.map(({ id, title }) => [link(relationPath(id), title)])),
+    ],
+    [{ name: 'Grades.', text: [`${Object.values(grades).join('; ')}.`] }],
+  );
+
+const grades: Readonly<Record<Relation['grade'], string>> = {
+  V2: 'seen in two independent places',
+  V1: 'seen in one place',
+  VC: 'recalled, and confirmed by numbers',
+  U: 'unverified, and never used unless asked for',
+};
+
+function relationSection(relation: Relation, checks: ReturnType<typeof today>): Section {
+  return section(
+    relation.id,
+    relation.title,
+    [
+      { kind: 'formula', latex: relation.formula.latex, plain: relation.formula.plain },
+      symbolTable(relation),
+      checks.length === 0 ? prose('No check against an outside source is held for it.') : checkTable(relation.id, checks),
+    ],
+    [
+      { name: 'Source.', text: [sourceWords(sources[relation.source])] },
+      { name: 'Range.', text: [rangeWords(relation)] },
+      { name: 'Grade.', text: [`${grades[relation.grade]}.`] },
+    ],
+  );
+}
+
+const symbolTable = (relation: Relation): Block =>
+  relation.symbols.length === 0
+    ? facts([])
+    : tableBlock(
+        `${relation.id}-symbols`,
+        ['symbol', 'wide quantity', 'unit', ''],
+        relation.symbols.map(({ symbol, name, unit, role }) =>
+          row(symbol, name, unit, role === 'out' ? 'result' : 'given'),
+        ),
+      );
+
+const checkTable = (id: string, checks: ReturnType<typeof today>): Block =>
+  tableBlock(
+    `${id}-checks`,
+    ['wide check', 'number printed', 'number here', 'unit', 'today'],
+    checks.map(({ source, seen, printed, unit, got, agrees, note }) =>
+      row(
+        `${source}${seen === 'published' ? '' : ` (${seen === 'memory' ? 'from memory' : 'computed, no publication'})`}${note === null ? '' : `; ${note}`}`,
+        printed.replace('-', '−'),
+        got === null ? 'no answer' : numberText(got, decimalsOf(printed) + 1),
+        unit,
+        agrees ? 'agrees' : 'does not agree',
+      ),
+    ),
+  );
+
+/** One digit more than the source printed. */
+const decimalsOf = (printed: string): number => {
+  const [mantissa = '', exponent = '0'] = printed.toLowerCase().split('e');
+  return Math.max(0, (mantissa.split('.')[1]?.length ?? 0) - Number(exponent));
+};
+
+function rangeWords({ range, symbols }: Relation): string {
+  if (range.length === 0) return 'None stated.';
+  return `${range
+    .map((limit) => {
+      const unit = symbols.find(({ symbol }) => symbol === limit.symbol)?.unit ?? '1';
+      return `${limit.symbol} ${rangeText(limit.from, limit.to, unit)}: ${limit.why}`;
+    })
+    .join('; ')}.`;
+}
+
+const seenWords: Readonly<Record<Reference['seen'], string>> = {
+  published: 'the text was read',
+  seen: 'read as reproduced elsewhere',
+  memory: 'from memory, not looked up',
+  none: '',
+};
+
+export function sourceWords({ authors, year, title, where, seen }: Reference): string {
+  const head = [authors, title, where, year === null ? null : String(year)].filter((part) => part !== null).join(', ');
+  return `${head}${seen === 'none' ? '' : ` (${seenWords[seen]})`}.`;
+}

@@ -1,0 +1,104 @@
+import { conditionsOf } from '../ledger/ids.ts';
+import type { Standing, StandingRow } from '../trial/compared.ts';
+import { shownDifference, type QuantityName } from '../trial/figures.ts';
+import {
+  articleWords,
+  cellDetail,
+  cellSpans,
+  conditionWords,
+  doubtOf,
+  quantityWords,
+  runFigures,
+  citedValue,
+  cellFigures,
+  cited,
+} from './cite.ts';
+import { displayUnit, halfWidth, inDisplay, plusMinusText } from './digits.ts';
+import type { Chart, Span, StandingData, Table, TableRow } from './page.ts';
+import { counts, row, table } from './spans.ts';
+import { effectFigure, rowVerdict, shownRows, whereWords } from './standing-words.ts';
+import type { View } from './view.ts';
+
+/** Quantities that are loss: they never stand without pinion supply and bearing rise beside them. */
+export const isLoss = (quantity: string): boolean => ['spin-power', 'spin-torque', 'heat-made'].includes(quantity);
+
+export function standingChart(view: View, standing: Standing, id: string): Chart {
+  const rows = shownRows(view, standing);
+  const unit = displayUnit(standing.quantity);
+  const noun = quantityWords(standing.quantity);
+  const conditions = conditionWords(conditionsOf(standing.at, null, view.naming));
+  const runs = new Set(rows.flatMap(({ effect }) => [...(effect?.runs ?? []), ...(effect?.againstRuns ?? [])]));
+  const ranked = rows.filter(({ effect }) => effect !== null).length;
+  return {
+    id,
+    title: `${noun} of each article and fill less the baseline, with intervals`,
+    alternative: `${counts(ranked, 'difference')} of ${noun} from ${articleWords(view, standing.against.article)} as dots with intervals, in ${unit}. ${whereWords(view, standing)}. The table below holds the same numbers.`,
+    caption: [
+      `Groups that share a letter are not separated (all pairs, Tukey–Kramer). Intervals hold for all rows together. Drawn from ${counts(runs.size, 'run')}.`,
+    ],
+    data: standingData(view, standing, `${noun} less the bracketing baseline, ${unit} (${[conditions, `oil ${standing.oil}`].filter((s) => s !== '').join(', ')})`),
+    table: standingTable(view, standing, `${id}-table`),
+  };
+}
+
+export function standingTable(view: View, standing: Standing, id: string): Table {
+  const loss = isLoss(standing.quantity);
+  return table(
+    id,
+    [
+      'wide article and fill',
+      `number ${displayUnit(standing.quantity)}`,
+      'number 95 %',
+      'number all together',
+      'group',
+      'word',
+      'basis',
+      ...(loss ? ['number pinion bearing above sump'] : []),
+    ],
+    shownRows(view, standing).map((of) => standingRow(view, standing, of, loss)),
+  );
+}
+
+function standingRow(view: View, standing: Standing, of: StandingRow, loss: boolean): TableRow {
+  const figure = of.effect ? effectFigure(view, of.effect) : undefined;
+  const cells = row(
+    cellSpans(view, of.cell),
+    figure ? citedValue(view, figure) : of.baseline ? '0' : '—',
+    figure ? doubtOf(figure) : '—',
+    of.effect ? plusMinusText(standing.quantity, halfWidth(of.effect.simultaneous)) : '—',
+    of.letters,
+    rowVerdict(of),
+    of.effect?.basis ?? '',
+    ...(loss ? [bearingSpans(view, of)] : []),
+  );
+  return of.baseline ? { ...cells, role: 'baseline' } : cells;
+}
+
+/** What the pinion bearing does in the same cell: the difference where one was formed, else the cell's own value. */
+export function bearingSpans(view: View, { cell, effect }: Pick<StandingRow, 'cell' | 'effect'>): Span[] {
+  const [change] = effect ? cellFigures(view, cell, 'bearing-rise', effect.against) : [];
+  const [own] = cellFigures(view, cell, 'bearing-rise');
+  const [ofRun] = (effect?.runs ?? []).flatMap((run) => runFigures(view, run, 'bearing-rise'));
+  if (own ?? ofRun) return [cited(view, (own ?? ofRun)!), ...(change ? [' (', cited(view, change), ')'] : [])];
+  return change ? [cited(view, change)] : ['not measured'];
+}
+
+function standingData(view: View, standing: Standing, xTitle: string): StandingData {
+  const q: QuantityName = standing.quantity;
+  const draw = (si: number): number => inDisplay(q, shownDifference(q, si));
+  return {
+    kind: 'standing',
+    xTitle,
+    band: standing.smallest === null ? null : [-draw(standing.smallest), draw(standing.smallest)],
+    rows: shownRows(view, standing).map(({ cell, effect, baseline, letters }) => ({
+      label: articleWords(view, cell.article),
+      detail: cellDetail(cell),
+      mark: view.marks.get(cell.article) ?? 0,
+      value: effect ? draw(effect.estimate.value) : baseline ? 0 : null,
+      low: effect ? draw(effect.simultaneous[0]) : null,
+      high: effect ? draw(effect.simultaneous[1]) : null,
+      letters,
+      baseline,
+    })),
+  };
+}

@@ -1,0 +1,134 @@
+import type { Figure } from '../ledger/figure.ts';
+import { conditionsOf } from '../ledger/ids.ts';
+import type { Effect, Standing, StandingRow } from '../trial/compared.ts';
+import { articleSpan, cellDetail, cited, conditionWords, figureNamed, kindOf, quantityWords } from './cite.ts';
+import type { Span } from './page.ts';
+import { capital, countWord, listed, verdict } from './spans.ts';
+import { groupBy, type View } from './view.ts';
+
+/** Rows a reader may see: those of articles with a sheet. */
+export const shownRows = (view: View, standing: Standing): readonly StandingRow[] =>
+  standing.rows.filter(({ cell }) => view.articles.has(cell.article));
+
+export const effectFigure = (view: View, effect: Effect): Figure | undefined =>
+  figureNamed(view, {
+    subject: { cell: effect.cell, against: effect.against },
+    quantity: effect.quantity,
+    at: effect.at,
+  });
+
+/** The one that the series names as its main condition, else the first. */
+export function mainStanding(view: View): Standing | undefined {
+  const standings = standingsInOrder(view);
+  return standings.find((standing) => isMain(view, standing)) ?? standings[0];
+}
+
+/** Spin power at the main condition first, then its other conditions, then the quantities of the heat-up. */
+export function standingsInOrder(view: View): readonly Standing[] {
+  const weight = (s: Standing): number =>
+    (order.indexOf(s.quantity) + 1 || order.length + 1) * 4 +
+    (s.oil === view.series.baseline.oil ? 0 : 2) +
+    (isMain(view, s) ? 0 : 1);
+  return view.input.compared.standings
+    .filter((standing) => view.oils.has(standing.oil) && view.articles.has(standing.against.article))
+    .map((standing, i) => ({ standing, i }))
+    .sort((a, b) => weight(a.standing) - weight(b.standing) || a.i - b.i)
+    .map(({ standing }) => standing);
+}
+
+/** "At 290 wheel rpm and 60 °C three of seven are separated from the baseline" */
+export function standingTitle(view: View, standing: Standing): string {
+  const rows = shownRows(view, standing).filter(({ effect }) => effect !== null);
+  const separated = rows.filter(({ effect }) => effect?.separated === true).length;
+  const where = whereWords(view, standing);
+  if (rows.length === 0) return `${where} nothing can be compared yet`;
+  if (rows.length === 1) return `${where} the one compared is ${separated === 1 ? '' : 'not '}separated from the baseline`;
+  if (separated === 0) return `${where} none of ${countWord(rows.length)} is separated from the baseline`;
+  if (separated === rows.length) return `${where} all ${countWord(rows.length)} are separated from the baseline`;
+  return `${where} ${countWord(separated)} of ${countWord(rows.length)} ${separated === 1 ? 'is' : 'are'} separated from the baseline`;
+}
+
+/** "At 290 wheel rpm and 60 °C", "By time to 95 °C", "By final rise above ambient" */
+export function whereWords(view: View, standing: Standing): string {
+  const oil = standing.oil === view.series.baseline.oil ? '' : ` with ${standing.oil}`;
+  const at = conditionsOf(standing.at, null, view.naming);
+  if (standing.quantity === 'limit-crossing')
+    return `By time to ${(at.limit ?? 'the limit').replace(' Cel', ' °C')}${oil}`;
+  const conditions = conditionWords(at).replace(', sump ', ' and ').replace(/^sump /, '');
+  if (standing.quantity === 'spin-power' && conditions !== '') return `At ${conditions}${oil}`;
+  return `By ${quantityWords(standing.quantity)}${conditions === '' ? '' : ` at ${conditions}`}${oil}`;
+}
+
+/** "Less spin power than P0 pressed bowl: P1, 2.40 L (−33 ± 9 W). Not separated: P3, 2.40 L." */
+export function standingSentence(view: View, standing: Standing): Span[] {
+  const rows = shownRows(view, standing).filter(({ baseline }) => !baseline);
+  const named = groupBy(rows, (row) => sideOf(row));
+  const words = sideWords(standing.quantity);
+  const sentence = (side: string, start: readonly Span[]): Span[] => {
+    const group = named.get(side);
+    return group === undefined ? [] : [...start, ...listed(group.map((row) => rowSpans(view, row))), '. '];
+  };
+  const noun = quantityWords(standing.quantity);
+  const than: Span[] = [' than ', articleSpan(view, standing.against.article), `, ${cellDetail(standing.against)}: `];
+  const spans = [
+    ...sentence('less', [`${words.less(noun)}`, ...than]),
+    ...sentence('more', [`${words.more(noun)}`, ...than]),
+    ...sentence('not separated', [verdict('Not separated'), ': ']),
+    ...sentence('not ranked', [verdict('Not ranked'), ': ']),
+  ];
+  return spans.length === 0 ? [capital(`${whereWords(view, standing)} nothing stands beside the baseline yet.`)] : spans;
+}
+
+/** What the row is called: the word of the verdict, and its reason when there is no difference. */
+export function rowVerdict(row: StandingRow): Span[] {
+  if (row.baseline) return ['baseline'];
+  if (row.effect === null)
+    return [verdict('not ranked'), row.refused.length === 0 ? '' : ` (${row.refused.join('; ')})`].filter((s) => s !== '');
+  return [verdict(row.effect.separated ? 'separated' : 'not separated')];
+}
+
+function rowSpans(view: View, row: StandingRow): Span[] {
+  const figure = row.effect ? effectFigure(view, row.effect) : undefined;
+  return [
+    articleSpan(view, row.cell.article),
+    `, ${cellDetail(row.cell)}`,
+    ...(figure ? [' (', cited(view, figure), ')'] : []),
+  ];
+}
+
+function sideOf({ effect }: StandingRow): string {
+  if (effect === null) return 'not ranked';
+  if (!effect.separated) return 'not separated';
+  return effect.estimate.value < 0 ? 'less' : 'more';
+}
+
+function sideWords(quantity: string): { less: (noun: string) => string; more: (noun: string) => string } {
+  if (quantity === 'limit-crossing') return { less: () => 'Sooner there', more: () => 'Later there' };
+  const lower = kindOf(quantity)?.lower;
+  if (lower === 'cooler') return { less: (noun) => `Lower ${noun}`, more: (noun) => `Higher ${noun}` };
+  return { less: (noun) => `Less ${noun}`, more: (noun) => `More ${noun}` };
+}
+
+const isMain = (view: View, { quantity, at, oil }: Standing): boolean => {
+  const { outputSpeed_rad_s, mainSump_K, mainLimit_K } = view.series.reference;
+  if (oil !== view.series.baseline.oil) return false;
+  if (quantity === 'limit-crossing') return mainLimit_K !== null && at.limit_K !== undefined && near(at.limit_K, mainLimit_K);
+  return (
+    (at.outputSpeed_rad_s === undefined || near(at.outputSpeed_rad_s, outputSpeed_rad_s)) &&
+    (at.sump_K === undefined || (at.sump_K !== 'own' && near(at.sump_K, mainSump_K)))
+  );
+};
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-4 * Math.abs(b);
+
+const order: readonly string[] = [
+  'spin-power',
+  'final-rise',
+  'final-temperature',
+  'limit-crossing',
+  'heat-made',
+  'shed',
+  'bearing-rise',
+  'store',
+  'spin-torque',
+];

@@ -1,0 +1,163 @@
+import type { Standing } from '../trial/compared.ts';
+import { articleSpan, cellDetail, quantityWords } from './cite.ts';
+import { displayUnit, numberText, plusMinusText } from './digits.ts';
+import type { Block, MarginNote, Page, Section } from './page.ts';
+import { fold, link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { bearingSpans, isLoss, standingChart, standingTable } from './standing-chart.ts';
+import {
+  effectFigure,
+  mainStanding,
+  shownRows,
+  standingSentence,
+  standingsInOrder,
+  standingTitle,
+} from './standing-words.ts';
+import { groupBy, type View } from './view.ts';
+
+/** Every standing of the series on one page: the main condition first and whole, its other conditions folded beneath. */
+export function standingPage(view: View): Page {
+  const main = mainStanding(view);
+  const groups = [...groupBy(standingsInOrder(view), ({ quantity, oil }) => `${quantity}-${oil}`)];
+  return {
+    kind: 'standing',
+    path: `${view.base}standing/`,
+    title: main === undefined ? 'Nothing stands side by side yet' : standingTitle(view, main),
+    description: `Articles of ${view.series.title} side by side with the baseline, with intervals and groups.`,
+    whereabouts: [
+      link(view.base, view.series.title),
+      main === undefined ? ' · standing' : ` · standing · ${quantityWords(main.quantity)}`,
+    ],
+    lead:
+      main === undefined
+        ? ['No two cells were run under conditions that match, or none was run often enough.']
+        : standingSentence(view, main),
+    banners: [],
+    series: view.series.id,
+    sections: [...groups.map(([, standings], i) => groupSection(view, standings, i === 0)), notRanked(view)].filter(
+      (s) => s !== null,
+    ),
+  };
+}
+
+export const standingAnchor = (standing: Standing): string => `${standing.quantity}-${standing.oil}`.toLowerCase();
+
+function groupSection(view: View, standings: readonly Standing[], first: boolean): Section {
+  const [lead, ...others] = standings as [Standing, ...Standing[]];
+  const id = standingAnchor(lead);
+  return section(
+    id,
+    first ? null : standingTitle(view, lead),
+    [
+      first ? null : prose(...standingSentence(view, lead)),
+      { kind: 'chart', chart: standingChart(view, lead, `${id}-chart`) },
+      isLoss(lead.quantity) ? lossNotice(view, lead) : null,
+      ...others.map((standing, i) =>
+        fold(standingTitle(view, standing), {
+          kind: 'table',
+          table: standingTable(view, standing, `${id}-more-${String(i + 1)}`),
+        }),
+      ),
+    ],
+    [sureNote(view, lead), driftNote(view, lead), smallestNote(lead), lead.notes.length === 0 ? null : notesNote(lead)],
+  );
+}
+
+/** Less loss may mean less oil at the pinion: the two are read together. */
+function lossNotice(view: View, standing: Standing): Block {
+  const rows = shownRows(view, standing).map((r) => bearingSpans(view, r));
+  const measured = rows.some((spans) => spans.some((span) => typeof span !== 'string'));
+  return {
+    kind: 'notice',
+    code: 'beside-the-loss',
+    text: [
+      'Read with it: ',
+      measured
+        ? 'what the pinion bearing does stands in the last column; '
+        : 'pinion bearing above sump was not measured under these conditions; ',
+      'pinion supply not graded here yet.',
+    ],
+  };
+}
+
+export function sureNote(view: View, standing: Standing): MarginNote {
+  const { repeatability } = standing;
+  const first = shownRows(view, standing).find(({ effect }) => effect !== null)?.effect;
+  const figure = first ? effectFigure(view, first) : undefined;
+  const budget = figure && view.input.ledger.workings.get(figure.id)?.budget;
+  const largest = [...(budget ?? [])].sort((a, b) => b.share - a.share).slice(0, 3);
+  return {
+    name: 'How sure.',
+    text: [
+      repeatability === null
+        ? 'One run each; scatter comes from the causes that are known, not from repeats. '
+        : `One refit scatters by ${spread(standing.quantity, repeatability.s)} (one standard deviation, pooled, ${numberText(repeatability.dof, 0)} degrees of freedom). `,
+      'Intervals are of the difference from the baseline that brackets it. ',
+      ...(largest.length === 0
+        ? []
+        : [`Of the first row’s doubt, ${largest.map(({ name, share }) => `${name} is ${numberText(share * 100, 0)} %`).join(', ')}.`]),
+    ],
+  };
+}
+
+function driftNote(view: View, { drift, quantity, against }: Standing): MarginNote | null {
+  if (drift === null) return null;
+  return {
+    name: 'Drift.',
+    text: [
+      drift.separated
+        ? 'The baseline wandered over the order of runs, and the wander is taken out: '
+        : 'No drift of the baseline is separated from zero: ',
+      articleSpan(view, against.article),
+      `, ${cellDetail(against)}, one standard uncertainty of the slope ${spread(quantity, drift.u)} a run.`,
+    ],
+  };
+}
+
+function smallestNote(standing: Standing): MarginNote | null {
+  if (standing.smallest === null) return null;
+  return {
+    name: 'Smallest visible difference.',
+    text: [`${spread(standing.quantity, standing.smallest)} with these runs.`],
+  };
+}
+
+const notesNote = ({ notes }: Standing): MarginNote => ({
+  name: 'Depends on.',
+  text: [],
+  list: notes.map((note) => [note]),
+});
+
+/** A spread in SI, with its unit and without a sign: "6.0 W". */
+const spread = (quantity: Standing['quantity'], si: number): string =>
+  `${plusMinusText(quantity, si).replace('± ', '')} ${displayUnit(quantity) === '°C' ? 'K' : displayUnit(quantity)}`;
+
+/** Pairs that were not compared, with the condition that stood in the way. */
+function notRanked(view: View): Section | null {
+  const refusals = view.input.compared.refusals.filter(
+    ({ cell, against }) => view.articles.has(cell.article) && view.articles.has(against.article),
+  );
+  if (refusals.length === 0) return null;
+  return section('not-ranked', 'Not ranked', [
+    prose('These were run under conditions that do not match, so no difference is formed.'),
+    tableBlock(
+          'not-ranked-table',
+          ['wide article and fill', 'against', 'quantity', 'wide reason'],
+          refusals.map(({ cell, against, quantity, reasons }) =>
+            row(
+              [articleSpan(view, cell.article), `, ${cellDetail(cell)}, ${cell.oil}`],
+              `${against.article}, ${cellDetail(against)}, ${against.oil}`,
+              quantityWords(quantity),
+              reasons.join('; '),
+            ),
+          ),
+        ),
+  ]);
+}
+
+export const standingList = (view: View): Block | null => {
+  const groups = [...groupBy(standingsInOrder(view), ({ quantity, oil }) => `${quantity}-${oil}`).values()];
+  if (groups.length === 0) return null;
+  return listOf(
+    groups.map(([lead]) => [link(`${view.base}standing/#${standingAnchor(lead!)}`, standingTitle(view, lead!)), '.']),
+  );
+};
