@@ -15,6 +15,8 @@ export interface Cause {
   /** Degrees of freedom of its standard uncertainty; Infinity when its limits are firm. */
   readonly dof: number;
   readonly scope: Scope;
+  /** Causes whose size comes from one and the same estimate of scatter share its degrees of freedom; default: its own id. */
+  readonly family?: string;
 }
 
 export type CauseTable = ReadonlyMap<string, Cause>;
@@ -78,11 +80,25 @@ export const widened = (a: Estimate, parts: readonly Part[]): Estimate => estima
 
 export const standardUncertainty = (a: Estimate): number => Math.sqrt(a.parts.reduce((sum, p) => sum + p.u ** 2, 0));
 
-/** Welch–Satterthwaite on merged causes (JCGM 100 G.4); Infinity when no cause is uncertain of itself. */
+/**
+ * Welch–Satterthwaite on merged causes (JCGM 100 G.4). Causes of one family are one term, since one estimate of scatter
+ * sized them all. Infinity when no cause is uncertain of itself.
+ */
 export function effectiveDof(a: Estimate, causes: CauseTable): number {
-  const u2 = a.parts.reduce((sum, p) => sum + p.u ** 2, 0);
-  const loose = a.parts.reduce((sum, p) => sum + p.u ** 4 / (causes.get(p.cause)?.dof ?? Infinity), 0);
-  return loose > 0 ? u2 ** 2 / loose : Infinity;
+  const families = new Map<string, { variance: number; dof: number }>();
+  for (const p of a.parts) {
+    const cause = causes.get(p.cause);
+    const family = cause?.family ?? p.cause;
+    const before = families.get(family)?.variance ?? 0;
+    families.set(family, { variance: before + p.u ** 2, dof: cause?.dof ?? Infinity });
+  }
+  let all = 0;
+  let loose = 0;
+  for (const { variance, dof } of families.values()) {
+    all += variance;
+    loose += variance ** 2 / dof;
+  }
+  return loose > 0 ? all ** 2 / loose : Infinity;
 }
 
 function merge(parts: readonly Part[]): Part[] {

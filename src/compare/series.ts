@@ -1,0 +1,69 @@
+import type { Cause } from '../quantity/estimate.ts';
+import { pinionSpeed_rad_s } from '../physics/speeds.ts';
+import type { ComparedSeries } from '../trial/compared.ts';
+import type { DerivedRun } from '../trial/derived.ts';
+import type { SeriesRecord } from '../trial/series.ts';
+import { groupsOf, type Group } from './group.ts';
+import { repeated, type Celled } from './repeated.ts';
+import { single, type RefitScatter } from './single.ts';
+import { judge } from './standing.ts';
+
+/**
+ * Every quantity of every trial, cell by cell: figures of cells, effects against the baseline, standings, refusals.
+ * Spin runs repeat each other, so their scatter is measured; a loaded run stands alone and takes its scatter from causes.
+ */
+export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, DerivedRun>): ComparedSeries {
+  const { series, plan, rig } = record;
+  const table = new Map<string, Cause>();
+  for (const run of runs.values()) for (const c of run.causes) table.set(c.id, c);
+  const isSeriesCause = (id: string): boolean => table.get(id)?.scope === 'series';
+  const groups = groupsOf(runs);
+  const refit = refitScatter(groups, record, isSeriesCause);
+  const ambient_K = meanOf(
+    [...runs.values()].filter((r) => r.trial === 'heat-up').map((r) => r.conditions.ambient_K ?? NaN),
+  );
+  const celledOf = (group: Group): Celled | null =>
+    group.trial === 'spin'
+      ? repeated(group, isSeriesCause)
+      : single(group, { refit: group.trial === 'heat-up' ? refit : { u_W: 0, dof: Infinity }, rig, ambient_K });
+  const out = { cells: [], effects: [], refusals: [], standings: [] } as {
+    [K in 'cells' | 'effects' | 'refusals' | 'standings']: ComparedSeries[K][number][];
+  };
+  for (const group of groups) {
+    const celled = celledOf(group);
+    if (celled === null) continue;
+    for (const c of celled.causes) table.set(c.id, c);
+    const judged = judge({ group, celled, causes: table, series, plan });
+    out.cells.push(...judged.cells);
+    out.effects.push(...judged.effects);
+    out.refusals.push(...judged.refusals);
+    out.standings.push(...judged.standings);
+  }
+  return { ...out, causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
+}
+
+/** Scatter of one refit in watts at the loaded speed: from the spin runs near the main temperature, or the lab's own figure. */
+function refitScatter(
+  groups: readonly Group[],
+  record: SeriesRecord,
+  isSeriesCause: (id: string) => boolean,
+): RefitScatter | null {
+  const { series, plan, rig } = record;
+  const speed = plan?.load?.outputSpeed_rad_s ?? series.reference.outputSpeed_rad_s;
+  const spin = groups.find(
+    (g) =>
+      g.quantity === 'spin-power' &&
+      Math.abs((g.at.outputSpeed_rad_s ?? 0) - speed) < 1e-6 &&
+      typeof g.at.sump_K === 'number' &&
+      Math.abs(g.at.sump_K - series.reference.mainSump_K) < 0.01,
+  );
+  const found = spin === undefined ? null : repeated(spin, isSeriesCause)?.repeatability;
+  if (found != null) return { u_W: found.s, dof: found.dof };
+  if (series.refit_Nm === null) return null;
+  return { u_W: series.refit_Nm * pinionSpeed_rad_s({ output_rad_s: speed, teeth: rig }), dof: Infinity };
+}
+
+const meanOf = (list: readonly number[]): number => {
+  const known = list.filter((v) => !Number.isNaN(v));
+  return known.reduce((a, b) => a + b, 0) / Math.max(1, known.length);
+};

@@ -1,0 +1,212 @@
+import { difference, effectiveDof, standardUncertainty, type CauseTable } from '../quantity/estimate.ts';
+import { compactLetters } from '../statistics/letters.ts';
+import { coverageFactor } from '../statistics/student.ts';
+import { tukeyKramer } from '../statistics/tukey.ts';
+import type { Series } from '../trial/book.ts';
+import type { CellFigure, Effect, Refusal, Standing, StandingRow } from '../trial/compared.ts';
+import type { Cell } from '../trial/derived.ts';
+import type { Plan } from '../trial/plan.ts';
+import { atKey, byArticle, cellKey, type Group } from './group.ts';
+import { pairing } from './pair.ts';
+import type { Celled } from './repeated.ts';
+import * as texts from './texts.ts';
+
+export interface Judged {
+  readonly cells: readonly CellFigure[];
+  readonly effects: readonly Effect[];
+  readonly refusals: readonly Refusal[];
+  readonly standings: readonly Standing[];
+}
+
+type Row = Celled['cells'][number];
+
+/** One standing an oil and tilt, each against the baseline article at the reference fill in that oil and tilt. */
+export function judge(input: {
+  group: Group;
+  celled: Celled;
+  causes: CauseTable;
+  series: Series;
+  plan: Plan | null;
+}): Judged {
+  const { group, celled, causes, series, plan } = input;
+  const { quantity, at, trial } = group;
+  const effects: Effect[] = [];
+  const refusals: Refusal[] = [];
+  const compare = (row: Row, base: Row, family: number): Effect | null => {
+    const pair = pairing({
+      cell: row.cell,
+      against: base.cell,
+      runs: row.runs.map((r) => r.run),
+      againstRuns: base.runs.map((r) => r.run),
+      quantity,
+      series,
+      plan,
+    });
+    if (!pair.ok) {
+      refusals.push({ cell: row.cell, against: base.cell, quantity, reasons: pair.reasons });
+      return null;
+    }
+    const estimate = difference(row.estimate, base.estimate);
+    const u = standardUncertainty(estimate);
+    const dof = effectiveDof(estimate, causes);
+    const k = coverageFactor(series.coverage, dof);
+    const wide = tukeyKramer({ groups: family, dof: Math.max(2, dof), coverage: 1 - series.familyLevel });
+    const around = (half: number): readonly [number, number] => [estimate.value - half, estimate.value + half];
+    return {
+      cell: row.cell,
+      against: base.cell,
+      quantity,
+      at,
+      estimate,
+      interval: around(k * u),
+      simultaneous: around(wide * u),
+      k,
+      dof,
+      separated: Math.abs(estimate.value) > wide * u,
+      basis: pair.basis,
+      runs: row.runs.map((r) => r.run.run),
+      againstRuns: base.runs.map((r) => r.run.run),
+      notes: celled.notes,
+    };
+  };
+
+  const standings = tables(celled.cells).map(({ oil, tilt_ratio, rows }): Standing | null => {
+    const base = rows.find(
+      (r) =>
+        r.cell.article === series.baseline.article &&
+        Math.abs(r.cell.fill_m3 - series.baseline.fill_m3) <= series.tolerance.fill_m3,
+    );
+    if (base === undefined || rows.length < 2) return null;
+    const family = rows.length;
+    const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, family)]));
+    const ranked = rows.filter((r) => r === base || judged.get(cellKey(r.cell)) !== null);
+    const letters = compactLetters({
+      order: [...ranked].sort((a, b) => a.estimate.value - b.estimate.value).map((r) => cellKey(r.cell)),
+      separated: (a, b) => apart(ranked, a, b, causes, series),
+    });
+    for (const e of judged.values()) if (e !== null) effects.push(e);
+    const bounded = group.bounded.filter((b) => b.run.cell.oil === oil && b.run.cell.tilt_ratio === tilt_ratio);
+    const list: StandingRow[] = [
+      ...rows.map((r): StandingRow => {
+        const key = cellKey(r.cell);
+        const refused = refusals.find((x) => cellKey(x.cell) === key && cellKey(x.against) === cellKey(base.cell));
+        return {
+          cell: r.cell,
+          effect: judged.get(key) ?? null,
+          baseline: r === base,
+          letters: letters.get(key) ?? '',
+          refused: refused?.reasons ?? [],
+        };
+      }),
+      ...[...new Map(bounded.map((b) => [cellKey(b.run.cell), b])).values()]
+        .filter((b) => !rows.some((r) => cellKey(r.cell) === cellKey(b.run.cell)))
+        .map((b): StandingRow => ({
+          cell: b.run.cell,
+          effect: null,
+          baseline: false,
+          letters: '',
+          refused: [texts.notReached(b.at / 60)],
+        })),
+    ];
+    const shown = [...judged.values()].filter((e): e is Effect => e !== null);
+    return {
+      id: [quantity, atKey(at), oil, tilt_ratio].join('|'),
+      trial,
+      quantity,
+      at,
+      oil,
+      against: base.cell,
+      rows: list.sort((a, b) => byArticle(a.cell, b.cell)),
+      repeatability: celled.repeatability,
+      drift: celled.drift,
+      smallest: shown.length === 0 ? null : Math.min(...shown.map((e) => (e.simultaneous[1] - e.simultaneous[0]) / 2)),
+      notes: celled.notes,
+    };
+  });
+  besides(celled.cells, series, (row, base) => {
+    const e = compare(row, base, 2);
+    if (e !== null) effects.push(e);
+  });
+  return {
+    cells: figures(group, celled),
+    effects,
+    refusals,
+    standings: standings.filter((s): s is Standing => s !== null),
+  };
+}
+
+function tables(cells: readonly Row[]): { oil: string; tilt_ratio: number; rows: Row[] }[] {
+  const found = new Map<string, { oil: string; tilt_ratio: number; rows: Row[] }>();
+  for (const row of cells) {
+    const { oil, tilt_ratio } = row.cell;
+    const key = `${oil}|${tilt_ratio}`;
+    const table = found.get(key) ?? { oil, tilt_ratio, rows: [] };
+    table.rows.push(row);
+    found.set(key, table);
+  }
+  return [...found.values()].sort((a, b) => (a.oil < b.oil ? -1 : a.oil > b.oil ? 1 : a.tilt_ratio - b.tilt_ratio));
+}
+
+/** Pairs outside the tables that change one thing only: the oil, the tilt, or the article at a fill the baseline has too. */
+function besides(cells: readonly Row[], series: Series, compare: (row: Row, base: Row) => void): void {
+  const near = (a: number, b: number): boolean => Math.abs(a - b) <= series.tolerance.fill_m3;
+  for (const row of cells) {
+    for (const base of cells) {
+      if (row === base) continue;
+      const [c, b] = [row.cell, base.cell];
+      const sameFill = near(c.fill_m3, b.fill_m3);
+      const otherOil = c.article === b.article && sameFill && c.tilt_ratio === b.tilt_ratio && c.oil !== b.oil;
+      const otherTilt =
+        c.article === b.article && sameFill && c.oil === b.oil && c.tilt_ratio > 0 && b.tilt_ratio === 0;
+      const otherFill =
+        c.oil === b.oil &&
+        c.tilt_ratio === b.tilt_ratio &&
+        c.article !== b.article &&
+        sameFill &&
+        b.article === series.baseline.article &&
+        !near(b.fill_m3, series.baseline.fill_m3);
+      const fromReference = otherOil && b.oil === series.baseline.oil;
+      if (fromReference || otherTilt || otherFill) compare(row, base);
+    }
+  }
+}
+
+function apart(rows: readonly Row[], a: string, b: string, causes: CauseTable, series: Series): boolean {
+  const [x, y] = [a, b].map((key) => rows.find((r) => cellKey(r.cell) === key)!.estimate) as [
+    Row['estimate'],
+    Row['estimate'],
+  ];
+  const d = difference(x, y);
+  const dof = Math.max(2, effectiveDof(d, causes));
+  return (
+    Math.abs(d.value) >
+    tukeyKramer({ groups: rows.length, dof, coverage: 1 - series.familyLevel }) * standardUncertainty(d)
+  );
+}
+
+function figures(group: Group, celled: Celled): CellFigure[] {
+  const { quantity, at } = group;
+  const known = celled.cells.map((c): CellFigure => ({
+    cell: c.cell,
+    quantity,
+    at,
+    estimate: c.estimate,
+    bound: null,
+    runs: c.runs.map((r) => r.run.run),
+    notes: celled.notes,
+  }));
+  const has = (cell: Cell): boolean => known.some((k) => cellKey(k.cell) === cellKey(cell));
+  const open = group.bounded.filter((b) => !has(b.run.cell));
+  return [
+    ...known,
+    ...open.map((b): CellFigure => ({
+      cell: b.run.cell,
+      quantity,
+      at,
+      estimate: null,
+      bound: { side: b.side, at: b.at },
+      runs: [b.run.run],
+      notes: [texts.notReached(b.at / 60)],
+    })),
+  ];
+}

@@ -1,0 +1,39 @@
+/** Reasons why two cells are not compared, and notes on what stands behind a comparison. */
+
+const fixed = (v: number, places: number): string => {
+  const text = Math.abs(v).toFixed(places);
+  return v < 0 ? `−${text}` : text;
+};
+
+const named: Readonly<Record<string, string>> = { article: 'article', oil: 'oil', tilt: 'tilt', fill: 'litres' };
+
+export const severalChanged = (what: readonly string[]): string =>
+  `${what.map((w) => named[w] ?? w).join(' and ')} differ at once: which of them did it cannot be told`;
+
+export const notAFactor = (what: string): string => `${named[what] ?? what} differs and is no factor of the plan`;
+
+export const neitherBasis = (by: { litres: number; level_m: number | null }): string =>
+  by.level_m === null
+    ? `litres differ by ${fixed(by.litres * 1e3, 2)} L and no level is known`
+    : `neither the same litres (${fixed(by.litres * 1e3, 2)} L apart) nor the same level (${fixed(by.level_m * 1e3, 1)} mm apart)`;
+
+export const rigStates = (states: readonly string[]): string => `rig states differ: ${states.join(', ')}`;
+
+export const ambientDiffers = (by_K: number, tolerance_K: number): string =>
+  `ambient differs by ${fixed(by_K, 1)} K, more than the ${fixed(tolerance_K, 1)} K of the series`;
+
+export const airflowDiffers = (by_m_s: number, tolerance_m_s: number): string =>
+  `airflow differs by ${fixed(by_m_s, 2)} m/s, more than the ${fixed(tolerance_m_s, 2)} m/s of the series`;
+
+export const noBaseline = 'the baseline was not run under these conditions';
+
+export const notReached = (minutes: number): string => `the limit was not reached in ${fixed(minutes, 0)} min`;
+
+export const oneEach = 'one run each; scatter from causes: refit scatter of the spin runs, airflow, ambient, fit';
+
+export const noRepeat = 'no repeat and no scatter known from elsewhere: not ranked';
+
+export const tooFewForDrift = (why: string): string => `drift over the series is not taken out: ${why}`;
+
+export const repeats = (s: { runs: number; cells: number }): string =>
+  `scatter pooled over ${s.runs} runs of ${s.cells} cells; the unit of repeat is the refit`;
