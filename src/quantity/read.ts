@@ -2,7 +2,7 @@ import { coverage, readAmount, readSpread, trimmed } from './amount.ts';
 import { plain, scanNumber } from './number.ts';
 import type { Dimension, PlusMinus, Quantity, ReadText, Trouble } from './quantity.ts';
 import * as texts from './texts.ts';
-import { differenceToSI, toSI, type Unit } from './units.ts';
+import { differenceToSI, toSI, unitNamed, type Unit } from './units.ts';
 
 export { readAccuracy, type AccuracyRead } from './accuracy.ts';
 
@@ -23,6 +23,25 @@ export function readQuantity(
   if (!sign) return { ok: true, value: read };
   const plusMinus = readPlusMinus(line, sign.index + sign[0].length, main.unit, value);
   return 'code' in plusMinus ? refused(plusMinus) : { ok: true, value: { ...read, plusMinus } };
+}
+
+/** A change of a quantity in a time, SI per second: `2 K/s`, `50 rpm/s`, `5 N·m/min`. */
+export function readRate(
+  text: string,
+  dimension: Dimension,
+  hint: { readonly field?: string } = {},
+): ReadText<Quantity> {
+  if (dimension === 'temperature' || dimension === 'temperature-difference')
+    return readQuantity(text, 'temperature-rate', hint);
+  const per = /\s*\/\s*(s|min|h)\s*$/.exec(text);
+  const read = readQuantity(per ? text.slice(0, per.index) : text, dimension, hint);
+  if (!read.ok) return read;
+  const place = { offset: 0, length: text.trimEnd().length };
+  if (!per) return refused(texts.rateMissing(place, text.trim()));
+  const { value, unit, step } = read.value;
+  const time_s = toSI(unitNamed(per[1]!, 'time')!, 1);
+  const asWritten = text.trim();
+  return { ok: true, value: { asWritten, value: value / time_s, step: step / time_s, unit: `${unit}/${per[1]!}` } };
 }
 
 /** A plain number without unit; nothing may stand after it. */

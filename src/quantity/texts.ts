@@ -242,6 +242,15 @@ export const numberHasMore = (at: At, text: string): Trouble =>
     'Write the number alone.',
   );
 
+export const rateMissing = (at: At, text: string): Trouble =>
+  trouble(
+    'rate-without-time',
+    at,
+    `"${text}" does not say in what time.`,
+    'This field is a change in a time.',
+    `Write  ${text}/s  or  ${text}/min,  whichever was meant.`,
+  );
+
 export const accuracyBase = (at: At): Trouble =>
   trouble(
     'accuracy-of-what',
