@@ -1,9 +1,9 @@
 /**
  * Indices of spikes: readings further from the median of their window than some scaled median absolute deviations.
  * They are to become gaps, not medians. Missing readings (NaN) are neither judged nor counted; at the ends the window is
- * moved inwards. Where more than half of the window is one value, a step of resolution stands for the deviation.
+ * moved inwards. Where most of the window is one value, a step of resolution stands for the deviation.
  *
- *   |y − median| > threshold · max(1.4826 · MAD, or resolution where MAD = 0)
+ *   |y − median| > threshold · max(1.4826 · MAD, resolution)
  *
  * source  common practice, no source                   check: seven sump readings by hand, score 302
  */
@@ -20,7 +20,7 @@ export function hampel(given: {
   return present.flatMap(({ value, index }, i) => {
     const from = Math.min(Math.max(0, i - (window >> 1)), present.length - window);
     const { middle, scale } = spread(present.slice(from, from + window).map((p) => p.value));
-    return Math.abs(value - middle) > threshold * (scale || resolution) ? [index] : [];
+    return Math.abs(value - middle) > threshold * Math.max(scale, resolution) ? [index] : [];
   });
 }
 

@@ -29,9 +29,9 @@ export function factor(given: readonly ArrayLike<number>[], rows: number): Facto
   return { rows, scale, columns, diagonal };
 }
 
-/** Index of the first column that the ones before it already span, or null. */
-export function dependentColumn(q: Factored): number | null {
-  const threshold = 8 * Number.EPSILON * Math.max(q.rows, q.columns.length);
+/** Index of the first column that the ones before it already span, to the accuracy that the columns have; or null. */
+export function dependentColumn(q: Factored, accuracy = Number.EPSILON): number | null {
+  const threshold = 16 * accuracy * Math.sqrt(q.rows);
   const index = q.diagonal.findIndex((d) => !(Math.abs(d) > threshold));
   return index < 0 ? null : index;
 }

@@ -164,12 +164,16 @@ function judged(
   const dof = here.r.length - here.p.length;
   const s = dof > 0 ? Math.sqrt(here.rss / dof) : Infinity;
   const q = factor(slopes, here.r.length);
-  const known = Number.isFinite(s) && dependentColumn(q) === null;
+  const told = dependentColumn(q, slopeAccuracy) === null;
+  const known = told && Number.isFinite(s);
   const covariance = known
     ? inverseOfCross(q).map((row) => row.map((c) => c * s * s))
     : here.p.map((_, a) => here.p.map((__, b) => (a === b ? Infinity : 0)));
-  return { s, dof, condition: dependentColumn(q) === null ? conditionOf(q) : Infinity, covariance };
+  return { s, dof, condition: told ? conditionOf(q) : Infinity, covariance };
 }
+
+/** Central differences with the step ε^(1/3) are good to about ε^(2/3) of the value; a column within that of the others is theirs. */
+const slopeAccuracy = Number.EPSILON ** (2 / 3);
 
 function squares(v: Float64Array): number {
   let sum = 0;
