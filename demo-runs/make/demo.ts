@@ -1,0 +1,53 @@
+import { olderSeries } from './older.ts';
+import { bookText } from './book.ts';
+import { chooseDraw } from './choose.ts';
+import { drawCalibration, instruments } from './instruments.ts';
+import type { LoadedEnd } from './trials.ts';
+import { makeRun, type MadeRun } from './run.ts';
+import { noteText } from './note.ts';
+import { firstDay, runOrder } from './order.ts';
+import { hillGear } from './law.ts';
+import { hillSpin } from './timeline.ts';
+import { loadWords } from './words-load.ts';
+import { spinWords } from './words-spin.ts';
+import { windowWords } from './words-window.ts';
+import { digitsOf, type Recorder } from './readings.ts';
+import { logText } from './recording.ts';
+import { seriesTexts } from './series.ts';
+import { still, stream } from './random.ts';
+import { truthText } from './truth.ts';
+
+export interface Wanted {
+  readonly seed: number;
+  /** No noise, drift, calibration error, refit effect or fault; ambient 21 °C, airflow 4.0 m/s. */
+  readonly quiet: boolean;
+  /** Draw refits and airflows again until the eight claims come out as the story tells them. */
+  readonly select: boolean;
+}
+
+const hillWords = { ...windowWords, ...spinWords, ...loadWords };
+
+/** The whole demo book, path → text. Same seed, same text. */
+export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
+  const { seed, quiet } = wanted;
+  const calibration = drawCalibration(instruments, quiet ? still : stream(seed, 0, 1));
+  const making = { seed, quiet, calibration, gear: hillGear, spin: hillSpin };
+  const plans = runOrder();
+  const choice = chooseDraw(plans, making, wanted.select);
+  const files = new Map<string, string>([['book.md', bookText], ...seriesTexts()]);
+  const ends = new Map<string, LoadedEnd>();
+  const made: MadeRun[] = [];
+  for (const plan of plans) {
+    const run = makeRun(plan, choice.drawn.get(plan.id)!, making, plan.fromRun ? ends.get(plan.fromRun)! : null);
+    if (run.end) ends.set(plan.id, run.end);
+    made.push(run);
+    const path = `hill-bowl/runs/${plan.id}`;
+    files.set(`${path}.md`, noteText(run, { rigState: 'Q1-a', firstDay, words: hillWords, quiet }));
+    files.set(`${path}.csv`, logText(run.recording, digitsOf(inputOf(run), quiet)));
+  }
+  files.set('hill-bowl/truth.json', truthText({ seed, quiet, choice, calibration, made }));
+  for (const [path, text] of olderSeries({ seed, quiet })) files.set(path, text);
+  return files;
+}
+
+const inputOf = (run: MadeRun): Recorder => (run.plan.trial === 'spin' ? 'low' : 'high');

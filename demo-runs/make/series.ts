@@ -1,0 +1,108 @@
+import { articleTexts } from './articles.ts';
+import { instruments, instrumentText } from './instruments.ts';
+import { mapTexts } from './maps.ts';
+import { orderSeed, tableCells } from './order.ts';
+
+/** Every note of the series that is not a run. */
+export const seriesTexts = (): [string, string][] =>
+  [['series.md', series] as const, ['rig.md', rig()] as const, ['plan.md', plan()] as const, ...articleTexts()].map(
+    ([path, text]) => [`hill-bowl/${path}`, text],
+  );
+
+const series = `---
+format: 1
+id: hill-bowl
+title: The Hill Bowl Series
+summary: Five bowls and inserts for the rear axle of a battery-driven hill minibus, compared for oil flow, spin loss, heat and supply of the pinion bearing, at the same litres and at the same level.
+question: Does the shape of the bowl change what the axle loses and how hot it runs, or is it only the oil that goes in with it?
+started: 2026-03-02
+licence: CC-BY-4.0
+conflicts: none declared
+baseline: { article: P0, fill: 2.40 L, oil: O1 }
+reference: { wheel-speed: 290 rpm, sump: [40 °C, 60 °C, 80 °C], main-sump: 60 °C, main-limit: 95 °C, airflow: 4.0 m/s }
+tolerance: { ambient: 4 K, airflow: 0.3 m/s, level: 3 mm, fill: 0.05 L, speed: 1 %, tilt: 0.5 % }
+coverage: 95 %
+family: 5 %
+repeat-rule: { refit-torque: 0.035 N·m }
+shown-to: public
+---
+The town of Osmerfell runs six converted minibuses between the station and the upper quarter, all day, with 22 kW at the wheels on the long climb. Their operator, the Osmerfell Hill Shuttle, asked whether one of the roomier bowls on offer would save current or only cost oil. The axle is a plain hypoid beam axle with a bolted bowl.
+
+Three things go with every bowl and are easily taken for it: the litres that go in, the level they stand at, and the fan. So each bowl is run at the same litres as the standard one and, where that puts the oil somewhere else, at the same level too.
+
+Wear is not looked at here. Nor is anything that happens below 20 °C, apart from what the oil sheet gives.
+`;
+
+const rig = (): string => `---
+id: Q-1
+name: Quillstone rear-axle bench
+kind: axle_bench
+gear-kind: hypoid
+teeth: { pinion: 9, ring: 41 }
+ring: { diameter: 248 mm, face: 38 mm }
+offset: -32 mm
+rolling-radius: 0.338 m
+pinion-front: { ahead: 190 mm, below: 32 mm, race-radius: 45 mm }
+heights: { tube-lip: -38 mm, filler-lip: -52 mm, floor: -132 mm }
+differential: open_two_outputs
+boundary: [input flange, pinion shaft, axle, hub bearings, hub flanges]
+drive: induction motor with two input flanges that change places, one for spin trials and one for loaded trials
+absorbers: two hub-coupled absorbers, held to equal speed
+airflow-device: axial fan in a duct, air speed read at 3 points of the mouth
+window: { used-on: [P0w, P1w, P2w, P4w], material: polycarbonate, max-sump: 60 °C }
+states:
+  - { id: Q1-a, from: 2026-03-01, gearset-hours: 140 h, preload-touched: false, note: "run in during the autumn; preload last set at 22 h" }
+instruments:
+${instrumentText(instruments)}
+maps:
+${mapTexts()}
+shown-to: public
+---
+A bench cradle that tilts 12 % either way, with pins at each stop. The input motor drives the pinion through one of two torque flanges; the low one comes off before a loaded trial and its place is taken by a spacer of the same length. Brakes are off, hub bearings are in, and both outputs are held to equal speed so that the differential does not turn in itself.
+
+The hub flanges have carried a constant zero since they were mounted, 1.8 N·m on the left and −0.9 N·m on the right. It has been the same at every calibration and is taken off every reading.
+
+Lamps for the window bowls are 12 V, sealed, and stand outside. A second clear screen hangs between camera and window.
+`;
+
+const plan = (): string => `---
+factors: [article, fill, oil, tilt]
+repeat: refit
+order: random
+seed: ${orderSeed}
+baseline-rerun: "at start, middle and end, and between"
+steps: [60 rpm, 120 rpm, 200 rpm, 290 rpm, 390 rpm, 520 rpm]
+hold: 120 s
+steady: { window: 60 s, slope: 0.5 K/min }
+temperatures: [40 °C, 60 °C, 80 °C]
+limits: [80 °C, 90 °C, 95 °C]
+sustained: 20 s
+max-time: 150 min
+load: { wheel-speed: 290 rpm, power-out: 22 kW }
+cells:
+${planCells()}
+shown-to: public
+---
+One block is one refit: drain, weigh, refit, weigh in, wait 20 minutes, read the level left and right. A repeat without taking the bowl off is not counted as one.
+
+Spin trials hold the sump at 40, 60 and 80 °C with a heater mat outside and go up through the six wheel speeds at each. Loaded trials start cold, first thing in the morning, and run for 150 minutes at 290 rpm and 22 kW with the fan at 4.0 m/s; four of them are followed by 90 minutes of cooling with the gears still. Window trials go up and down the steps without load, below the limit of the plastic, and end with ten minutes of settling.
+
+The order was shuffled within three rounds of ten cells, the baseline coming back after every sixth.
+`;
+
+function planCells(): string {
+  const row = (trial: string, article: string, oil: string, fill_L: number, wanted: number, tilt = 0): string =>
+    `  - { trial: ${trial}, article: ${article}, oil: ${oil}, fill: ${fill_L.toFixed(2)} L, ${tilt ? `tilt: ${tilt} %, ` : ''}wanted: ${wanted} }`;
+  const first = tableCells[0]!;
+  return [
+    ...tableCells.map((c) => row('spin', c.article, c.oil, c.fill_L, c === first ? 6 : 3)),
+    ...tableCells.map((c) => row('heat-up', c.article, c.oil, c.fill_L, c === first ? 2 : 1)),
+    ...['P0', 'P3', 'P4'].map((a) => row('cool-down', a, 'O1', 2.4, 1)),
+    row('cool-down', 'P1', 'O1', 3.59, 1),
+    ...['P0w', 'P1w', 'P2w', 'P4w'].map((a) => row('flow', a, 'O1', 2.4, 1)),
+    row('flow', 'P0w', 'O1', 3.2, 1),
+    row('flow', 'P1w', 'O1', 3.59, 1),
+    ...['P0w', 'P2w', 'P4w'].map((a) => row('flow', a, 'O1', 2.4, 1, 12)),
+    ...['P0', 'P4'].map((a) => row('heat-up', a, 'O1', 2.4, 1, 12)),
+  ].join('\n');
+}
