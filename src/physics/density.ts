@@ -148,7 +148,7 @@ export const volumeAt20Relation: Relation<Weighed> = {
       seen: 'computed',
       inputs: { mass_kg: 1.74, density15_kg_m3: 870, expansion_1_K: 0.0007 },
       printed: '2.0072',
-      unit: { name: 'L', factor: 1e-3 },
+      unit: 'L',
       within: { relative: 0.0005, why: 'linear expansion against the volume correction factor over 5 K' },
     },
   ],

@@ -109,14 +109,14 @@ export const levelRelation: Relation<Level> = {
       seen: 'computed',
       inputs: { survey: sample, volume_m3: 0.001 },
       printed: '-90.0',
-      unit: { name: 'mm', factor: 1e-3 },
+      unit: 'mm',
     },
     {
       source: 'half-way between two rows by hand',
       seen: 'computed',
       inputs: { survey: sample, volume_m3: 0.0015 },
       printed: '-70.0',
-      unit: { name: 'mm', factor: 1e-3 },
+      unit: 'mm',
     },
   ],
   of: (at) => level_z_m(at),
@@ -134,7 +134,15 @@ export const immersionRelation: Relation<{ readonly ringRadius_m: number; readon
   range: [],
   source: 'definition',
   grade: 'V2',
-  checks: [],
+  checks: [
+    {
+      source: 'by hand: a ring gear of 111 mm over a level 66 mm below the axle',
+      seen: 'computed',
+      inputs: { ringRadius_m: 0.111, z_m: -0.066 },
+      printed: '45',
+      unit: 'mm',
+    },
+  ],
   of: (at) => immersion_m(at),
 };
 
@@ -156,7 +164,7 @@ export const tiltDropRelation: Relation<{ readonly distance_m: number; readonly 
       seen: 'computed',
       inputs: { distance_m: 0.1, tilt_ratio: Math.tan((5 * Math.PI) / 180) },
       printed: '9',
-      unit: { name: 'mm', factor: 1e-3 },
+      unit: 'mm',
     },
   ],
   of: (at) => tiltDrop_m(at),

@@ -91,7 +91,6 @@ export const storeOfParts_J_K = (
 /** An interface as a record, which a relation's inputs have to be. */
 type Numbers<I> = Readonly<Record<keyof I, number>>;
 
-const celsius = { name: '°C', factor: 1, zero: 273.15 };
 const script = 'computed by an independent script';
 const heat = input('heat_W', 'Q', 'heat made', 'W');
 const shed = input('shed_W_K', 'K', 'shed', 'W/K');
@@ -120,7 +119,7 @@ export const oneStoreRelation: Relation<Numbers<OneStore & { readonly time_s: nu
   source: 'incropera',
   grade: 'V2',
   checks: [
-    { source: script, seen: 'computed', inputs: { ...axle, time_s: 1800 }, printed: '70.553391', unit: celsius },
+    { source: script, seen: 'computed', inputs: { ...axle, time_s: 1800 }, printed: '70.553391', unit: '°C' },
     ...(
       [
         [0, '95.0'],
@@ -135,7 +134,7 @@ export const oneStoreRelation: Relation<Numbers<OneStore & { readonly time_s: nu
       seen: 'computed' as const,
       inputs: { ...axle, heat_W: 0, start_K: 368.15, time_s },
       printed,
-      unit: celsius,
+      unit: '°C',
     })),
   ],
   of: (run) => oneStoreAt_K(run),
@@ -201,14 +200,14 @@ export const finalRelation: Relation<{
       seen: 'computed',
       inputs: { ambient_K: 295.15, heat_W: 900, shed_W_K: 11 },
       printed: '103.81818',
-      unit: celsius,
+      unit: '°C',
     },
     {
       source: `below its limit of 95 °C, ${script}`,
       seen: 'computed',
       inputs: { ambient_K: 295.15, heat_W: 700, shed_W_K: 11 },
       printed: '85.636364',
-      unit: celsius,
+      unit: '°C',
     },
   ],
   of: (run) => final_K(run),

@@ -56,7 +56,7 @@ export const shaftPowerRelation: Relation<Readonly<Record<keyof ShaftEnd, number
       seen: 'memory',
       inputs: { speed_rad_s: 2500 * rpm, torque_Nm: 250 * 1.3558179483314004 },
       printed: '119.000',
-      unit: { name: 'hp', factor: 745.69987158227022 },
+      unit: 'hp (mechanical)',
     },
   ],
   of: (shaft) => shaftPower_W(shaft),

@@ -1,3 +1,4 @@
+import { fromSI, unitNamed } from '../quantity/units.ts';
 import type { SourceKey } from './sources.ts';
 
 export type Inputs = Readonly<Record<string, unknown>>;
@@ -19,13 +20,6 @@ export interface RangeRow {
   readonly why: string;
 }
 
-/** The unit a source printed its value in: SI = printed × factor + zero. */
-export interface PrintedUnit {
-  readonly name: string;
-  readonly factor: number;
-  readonly zero?: number;
-}
-
 /** One value somebody printed for stated inputs. Agreement is half of its last digit, or `within` with its reason. */
 export interface Check<I> {
   readonly source: string;
@@ -33,8 +27,8 @@ export interface Check<I> {
   readonly seen: 'published' | 'memory' | 'computed';
   readonly inputs: I;
   readonly printed: string;
-  /** SI of what comes out, when not stated. */
-  readonly unit?: PrintedUnit;
+  /** Name in the units table; the unit of what comes out, when not stated. */
+  readonly unit?: string;
   readonly within?: { readonly relative: number; readonly why: string };
   readonly note?: string;
 }
@@ -101,26 +95,34 @@ export function today<I extends Inputs>(relation: Relation<I>): readonly CheckTo
   const outUnit = relation.symbols.find((s) => s.role === 'out')?.unit ?? '1';
   return relation.checks.map((check) => {
     const value = relation.of(check.inputs);
-    const got = value === null ? null : (value - (check.unit?.zero ?? 0)) / (check.unit?.factor ?? 1);
+    const unit = check.unit ?? outUnit;
+    const got = value === null ? null : inUnit(value, unit);
     const tolerance = toleranceOf(check);
     return {
       source: check.source,
       seen: check.seen,
       printed: check.printed,
-      unit: check.unit?.name ?? outUnit,
+      unit,
       got,
       tolerance,
-      agrees: got !== null && Math.abs(got - Number(check.printed)) <= tolerance,
+      // a hair more, for binary rounding of the last digit
+      agrees: got !== null && Math.abs(got - Number(check.printed)) <= tolerance * (1 + 1e-9),
       note: check.note ?? null,
     };
   });
 }
 
-/** Half of the last printed digit: "8.5" 0.05, "1.20e3" 5, "236" 0.5; a hair more for binary rounding. */
+/** Half of the last printed digit: "8.5" 0.05, "1.20e3" 5, "236" 0.5. */
 export function halfOfLastDigit(printed: string): number {
   const parts = /^[+-]?\d+(?:\.(\d+))?(?:e([+-]?\d+))?$/i.exec(printed);
   if (parts === null) throw new Error(`"${printed}" is not a printed number`);
-  return 0.5 * 10 ** (Number(parts[2] ?? 0) - (parts[1]?.length ?? 0)) * (1 + 1e-9);
+  return 0.5 * 10 ** (Number(parts[2] ?? 0) - (parts[1]?.length ?? 0));
+}
+
+function inUnit(si: number, name: string): number {
+  const unit = unitNamed(name);
+  if (unit === null) throw new Error(`"${name}" is not in the units table`);
+  return fromSI(unit, si);
 }
 
 function toleranceOf(check: Check<unknown>): number {

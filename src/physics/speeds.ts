@@ -90,7 +90,6 @@ export const ringReynolds = (at: {
   nu_m2_s: number;
 }): number | null => (at.nu_m2_s > 0 ? (at.ring_rad_s * at.radius_m * at.face_m) / at.nu_m2_s : null);
 
-const rpm = { name: 'rpm', factor: Math.PI / 30 };
 const script = 'computed by an independent script';
 const ring = input('ring_rad_s', 'ω', 'ring gear speed', 'rad/s');
 const radius = input('radius_m', 'R', 'pitch radius of the ring gear', 'm');
@@ -127,7 +126,7 @@ export const pinionAtRoadSpeedRelation: Relation<Chain> = {
       seen: 'computed',
       inputs: { road_m_s: 100 / 3.6, rollingRadius_m: 0.372, teethPinion: 11, teethRing: 41, hubReduction: 1 },
       printed: '2657.7683',
-      unit: rpm,
+      unit: 'rpm',
     },
     {
       source: '60 mph is a mile a minute: 690 turns a mile are 690 rpm, times 3.73',
@@ -140,7 +139,7 @@ export const pinionAtRoadSpeedRelation: Relation<Chain> = {
         hubReduction: 1,
       },
       printed: '2573.7',
-      unit: rpm,
+      unit: 'rpm',
     },
   ],
   of({ road_m_s, rollingRadius_m: radius_m, ...teeth }) {
@@ -194,6 +193,13 @@ export const ringReynoldsRelation: Relation<Flow> = {
   range: [],
   source: 'definition',
   grade: 'V2',
-  checks: [],
+  checks: [
+    {
+      source: 'by hand: 100 rad/s · 0.1 m · 0.04 m/(10 mm²/s)',
+      seen: 'computed',
+      inputs: { ring_rad_s: 100, radius_m: 0.1, face_m: 0.04, nu_m2_s: 10e-6 },
+      printed: '40000',
+    },
+  ],
   of: (at) => ringReynolds(at),
 };

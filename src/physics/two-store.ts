@@ -121,7 +121,7 @@ export const twoStoreFinalRelation: Relation<Final> = {
       seen: 'computed',
       inputs: { ambient_K: 295.15, heat_W: 900, coupling_W_K: 60, shed_W_K: 11 },
       printed: '118.81818',
-      unit: { name: '°C', factor: 1, zero: 273.15 },
+      unit: '°C',
     },
   ],
   of: (run) => twoStoreFinal(run)?.oil_K ?? null,

@@ -166,7 +166,7 @@ const example = (mm2s: { U: number; Y: number; H: number }): ByB => ({
   nu100_m2_s: mm2s.Y * mm2_s,
   H_m2_s: mm2s.H * mm2_s,
 });
-const roundedN = { relative: 1e-4, why: 'the example carries N on with five decimals' };
+const roundedN = { relative: 1e-4, why: 'the examples round N and its antilog on the way' };
 export const procedureBRelation: Relation<ByB> = {
   id: 'viscosity-index-procedure-b',
   title: 'Viscosity index from 100, reference oil given',

@@ -82,7 +82,6 @@ const range: Relation['range'] = [
 const nu40 = input('nu40_m2_s', 'ν40', 'kinematic viscosity at 40 °C', 'm²/s');
 const nu100 = input('nu100_m2_s', 'ν100', 'kinematic viscosity at 100 °C', 'm²/s');
 const oil = input('oil_K', 'T', 'oil temperature', 'K');
-const inMm2_s = { name: 'mm²/s', factor: mm2_s };
 const referenceOil = { nu40_m2_s: 102e-6, nu100_m2_s: 15e-6 };
 const script = 'computed by an independent script, simple form';
 
@@ -105,7 +104,7 @@ export const viscosityRelation: Relation<OilAt> = {
       seen: 'published',
       inputs: { nu40_m2_s: 32e-6, nu100_m2_s: 5.4e-6, oil_K: 353.15 },
       printed: '8.5',
-      unit: inMm2_s,
+      unit: 'mm²/s',
     },
     ...(
       [
@@ -124,7 +123,7 @@ export const viscosityRelation: Relation<OilAt> = {
       seen: 'computed' as const,
       inputs: { ...referenceOil, oil_K: oil_C + 273.15 },
       printed,
-      unit: inMm2_s,
+      unit: 'mm²/s',
     })),
   ],
   of({ oil_K, ...of }) {
