@@ -109,5 +109,8 @@ function asPoint(token: string): string | null {
 }
 
 function numberLike(body: string, offset: number): { offset: number; length: number } {
-  return { offset, length: Math.max(1, /^[\d.,:/'’½¼¾⅛⅜⅝⅞ -]*[\d½¼¾⅛⅜⅝⅞]|^\S+/.exec(body)?.[0].length ?? 1) };
+  return {
+    offset,
+    length: Math.max(1, /^[\d.,:/'’½¼¾⅛⅜⅝⅞ -]*[\d½¼¾⅛⅜⅝⅞](?:[eE][+-]?\d+)?|^\S+/.exec(body)?.[0].length ?? 1),
+  };
 }

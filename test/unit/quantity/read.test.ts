@@ -222,6 +222,12 @@ describe('plain numbers, rates and accuracies', () => {
     expect(result.ok ? result.value : null).toBe(value);
   });
 
+  it('says what is too much after a plain number, and what a rate lacks', () => {
+    const [teeth, rate] = [readNumber('12 teeth'), readRate('5 N·m', 'torque')];
+    expect(teeth.ok ? null : teeth.trouble).toMatchObject({ code: 'number-has-more', offset: 3, length: 5 });
+    expect(rate.ok ? null : rate.trouble).toMatchObject({ code: 'rate-without-time', offset: 0, length: 5 });
+  });
+
   it.each([
     ['2 K/s', 'temperature', 2],
     ['120 K/min', 'temperature', 2],
