@@ -154,7 +154,7 @@ export function deriveHeatUp(input: {
   const modelNote = [`${taken.model} model; misfit ${taken.misfit_K.toFixed(2)} K rms`];
   const results: Result[] = [
     result('final-temperature', finalT, {
-      relation: taken.model === 'tail' ? 'tail' : 'final-temperature',
+      relation: taken.model === 'tail' ? 'tail' : taken.model === 'two-store' ? 'two-store-final' : 'final-temperature',
       method: `heat-up/${taken.model}`,
       given: [g.sump, g.ambient, g.heat],
       steps: models.map((m) => ({
@@ -173,7 +173,7 @@ export function deriveHeatUp(input: {
       notes: modelNote,
     }),
     result('heat-made', made, {
-      relation: 'power-difference',
+      relation: 'loss-between-shafts',
       method: 'heat-up/heat-at-final-temperature',
       given: [g.torqueIn, g.torqueOut, g.heat],
       steps: [

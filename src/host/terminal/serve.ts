@@ -1,0 +1,57 @@
+import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { extname, join, normalize, sep } from 'node:path';
+
+const kinds: Readonly<Record<string, string>> = {
+  '.html': 'text/html; charset=utf-8',
+  '.css': 'text/css; charset=utf-8',
+  '.js': 'text/javascript; charset=utf-8',
+  '.json': 'application/json; charset=utf-8',
+  '.svg': 'image/svg+xml',
+  '.woff2': 'font/woff2',
+  '.txt': 'text/plain; charset=utf-8',
+};
+
+/** Serves a folder on the loopback address only; nothing outside the folder, nothing but GET and HEAD. Port 0 takes a free one. */
+export async function serve(input: { folder: string; port: number }): Promise<{ port: number; close: () => void }> {
+  const root = normalize(input.folder + sep);
+  const server = createServer((request, response) => {
+    const file = fileFor(root, request.url ?? '/');
+    if (file === null || (request.method !== 'GET' && request.method !== 'HEAD')) {
+      response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not in this book.\n');
+      return;
+    }
+    response.writeHead(200, {
+      'content-type': kinds[extname(file)] ?? 'application/octet-stream',
+      'cache-control': 'no-store',
+      'x-content-type-options': 'nosniff',
+    });
+    if (request.method === 'HEAD') response.end();
+    else createReadStream(file).pipe(response);
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once('error', reject);
+    server.listen(input.port, '127.0.0.1', resolve);
+  });
+  const address = server.address();
+  return {
+    port: typeof address === 'object' && address !== null ? address.port : input.port,
+    close: () => {
+      server.closeAllConnections();
+      server.close();
+    },
+  };
+}
+
+function fileFor(root: string, url: string): string | null {
+  let path: string;
+  try {
+    path = decodeURIComponent(new URL(url, 'http://127.0.0.1').pathname);
+  } catch {
+    return null;
+  }
+  const wanted = normalize(join(root, path));
+  if (!wanted.startsWith(root) && wanted + sep !== root) return null;
+  const file = existsSync(wanted) && statSync(wanted).isDirectory() ? join(wanted, 'index.html') : wanted;
+  return existsSync(file) && statSync(file).isFile() ? file : null;
+}

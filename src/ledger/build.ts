@@ -1,0 +1,245 @@
+import { effectiveDof, standardUncertainty, type Cause, type CauseTable, type Estimate } from '../quantity/estimate.ts';
+import { coverageFactor } from '../statistics/student.ts';
+import type { CellFigure, ComparedSeries, Effect } from '../trial/compared.ts';
+import type { DerivedRun, Given, Result } from '../trial/derived.ts';
+import { quantityKinds, shown, shownDifference, type QuantityName } from '../trial/figures.ts';
+import type { SeriesRecord } from '../trial/series.ts';
+import type { Figure } from './figure.ts';
+import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from './ids.ts';
+import type { BudgetRow, Ledger, Working } from './ledger.ts';
+import { methodVersion } from './method.ts';
+import { oilFigures } from './oils.ts';
+
+/**
+ * The only home of numbers: every result of a run, every figure of a cell and every effect becomes a figure with its id,
+ * interval, inputs and working, in the canonical unit of its quantity. Figures are sorted by id.
+ */
+export function buildLedger(input: {
+  record: SeriesRecord;
+  runs: ReadonlyMap<string, DerivedRun>;
+  compared: ComparedSeries;
+  /** SHA-256 of every file of the book, by path. */
+  sums: ReadonlyMap<string, string>;
+}): Ledger {
+  const { record, runs, compared } = input;
+  const naming = namingOf(record);
+  const causes: CauseTable = new Map(compared.causes.map((c): [string, Cause] => [c.id, c]));
+  const make = maker({ ...input, naming, causes });
+  const made = [
+    ...[...runs.values()].flatMap((run) => run.results.map((r) => make.ofRun(run, r))),
+    ...compared.cells.map(make.ofCell),
+    ...compared.effects.map(make.ofEffect),
+    ...oilFigures(record).map(make.ofOil),
+  ];
+  const byId = new Map<string, Figure>();
+  const workings = new Map<string, Working>();
+  for (const { figure, working } of [...made].sort((a, b) => (a.figure.id < b.figure.id ? -1 : 1))) {
+    if (byId.has(figure.id)) continue;
+    byId.set(figure.id, figure);
+    workings.set(figure.id, working);
+  }
+  return { series: record.series.id, methodVersion, figures: [...byId.values()], byId, workings };
+}
+
+export const namingOf = (record: SeriesRecord): Naming => ({
+  reference: { fill_m3: record.series.baseline.fill_m3, oil: record.series.baseline.oil },
+  speed: record.rig.kind === 'gearbox_bench' ? 'output-speed' : 'wheel-speed',
+});
+
+interface Made {
+  readonly figure: Figure;
+  readonly working: Working;
+}
+
+function maker(input: {
+  record: SeriesRecord;
+  runs: ReadonlyMap<string, DerivedRun>;
+  sums: ReadonlyMap<string, string>;
+  naming: Naming;
+  causes: CauseTable;
+}) {
+  const { record, runs, sums, naming, causes } = input;
+  const coverage = record.series.coverage;
+  const file = (path: string) => ({ file: path, sha256: sums.get(path) ?? '' });
+  const filesOf = (ids: readonly string[]) =>
+    [
+      ...new Set(
+        ids.flatMap((id) => {
+          const run = record.runs.find((r) => r.id === id);
+          return run === undefined ? [] : [run.file, ...(record.logs.has(id) ? [record.logs.get(id)!.file] : [])];
+        }),
+      ),
+    ].map(file);
+
+  /** Value, interval and budget of an estimate in the unit it is shown in. */
+  const numbers = (quantity: QuantityName, e: Estimate, isDifference: boolean) => {
+    const toShown = isDifference ? shownDifference : shown;
+    const u_SI = standardUncertainty(e);
+    const dof = effectiveDof(e, causes);
+    const k = coverageFactor(coverage, dof);
+    const value = toShown(quantity, e.value);
+    const u = shownDifference(quantity, u_SI);
+    return {
+      value,
+      interval: [value - k * u, value + k * u] as const,
+      k,
+      dof: Number.isFinite(dof) ? dof : null,
+      u,
+      budget: budgetOf(quantity, e, causes),
+    };
+  };
+
+  const build = (name: FigureName, e: Estimate | null, rest: RestOf): Made => {
+    const { quantity, subject, at } = name;
+    const cell = 'cell' in subject ? subject.cell : null;
+    const isDifference = 'cell' in subject && subject.against !== undefined;
+    const n = e === null ? null : numbers(quantity, e, isDifference);
+    const edge = rest.bound === null ? null : shown(quantity, rest.bound.at);
+    const id = figureId(name, naming);
+    const figure: Figure = {
+      id,
+      kind: isDifference ? 'difference' : 'value',
+      quantity,
+      subject: subjectOf(subject),
+      at: conditionsOf(at, cell, naming),
+      value: n?.value ?? null,
+      unit: quantity === 'final-temperature' && isDifference ? 'K' : quantityKinds[quantity].ucum,
+      bound: rest.bound?.side ?? null,
+      interval: n?.interval ?? (rest.bound?.side === 'above' ? [edge, null] : [null, edge]),
+      coverage,
+      k: n?.k ?? null,
+      dof: n?.dof ?? null,
+      class: rest.class,
+      ...(rest.separated === undefined ? {} : { separated: rest.separated }),
+      inputs: rest.inputs,
+      relation: rest.relation,
+      method: rest.method,
+      notes: rest.notes,
+    };
+    return {
+      figure,
+      working: { figure: id, given: rest.given, steps: rest.steps, budget: n?.budget ?? [], u: n?.u ?? null },
+    };
+  };
+
+  const named = (given: Given): Given =>
+    given.from.kind !== 'result'
+      ? given
+      : {
+          ...given,
+          from: {
+            kind: 'figure',
+            id: figureId({ subject: { run: given.from.run }, quantity: given.from.quantity, at: given.from.at }, naming),
+          },
+        };
+
+  /** The figures a mean or a difference is made of, as what is given. */
+  const fromFigure = (symbol: string, says: string, name: FigureName, e: Estimate | null): Given => {
+    const kind = quantityKinds[name.quantity];
+    return {
+      symbol,
+      name: says,
+      value: e === null ? NaN : shown(name.quantity, e.value),
+      u: e === null ? null : shownDifference(name.quantity, standardUncertainty(e)),
+      unit: kind.unit,
+      from: { kind: 'figure', id: figureId(name, naming) },
+    };
+  };
+  const runResult = (id: string, quantity: QuantityName, at: Result['at']): Estimate | null =>
+    runs.get(id)?.results.find((r) => r.quantity === quantity && sameAt(r.at, at))?.estimate ?? null;
+
+  return {
+    ofRun: (run: DerivedRun, r: Result): Made =>
+      build({ subject: { run: run.run }, quantity: r.quantity, at: r.at }, r.estimate, {
+        bound: r.bound,
+        class: r.class,
+        inputs: filesOf([run.run]),
+        relation: r.relation,
+        method: r.method,
+        notes: r.notes,
+        given: r.given.map(named),
+        steps: r.steps,
+      }),
+    ofCell: (c: CellFigure): Made =>
+      build({ subject: { cell: c.cell }, quantity: c.quantity, at: c.at }, c.estimate, {
+        bound: c.bound,
+        class: 'derived from measurement',
+        inputs: filesOf(c.runs),
+        relation: 'mean-of-refits',
+        method: 'compare/cell-mean',
+        notes: c.notes,
+        given: c.runs.map((id, i) =>
+          fromFigure(
+            `y${i + 1}`,
+            `run ${id}`,
+            { subject: { run: id }, quantity: c.quantity, at: c.at },
+            runResult(id, c.quantity, c.at),
+          ),
+        ),
+        steps: [],
+      }),
+    ofEffect: (e: Effect): Made =>
+      build({ subject: { cell: e.cell, against: e.against }, quantity: e.quantity, at: e.at }, e.estimate, {
+        bound: null,
+        class: 'derived from measurement',
+        separated: e.separated,
+        inputs: filesOf([...e.runs, ...e.againstRuns]),
+        relation: 'difference',
+        method: 'compare/effect-against-baseline',
+        notes: [e.basis, ...e.notes],
+        given: [],
+        steps: [
+          {
+            says: 'Half-width of the simultaneous interval that decides whether it is separated',
+            formula: 'q/√2·u',
+            value: shownDifference(e.quantity, (e.simultaneous[1] - e.simultaneous[0]) / 2),
+            unit: quantityKinds[e.quantity].unit,
+          },
+        ],
+      }),
+    ofOil: (o: ReturnType<typeof oilFigures>[number]): Made =>
+      build({ subject: { oil: o.oil }, quantity: o.quantity, at: o.at }, o.estimate, {
+        bound: null,
+        class: 'derived from measurement',
+        inputs: [file(o.file)],
+        relation: o.relation,
+        method: 'oil/data',
+        notes: [],
+        given: o.given,
+        steps: [],
+      }),
+  };
+}
+
+interface RestOf {
+  readonly bound: Result['bound'];
+  readonly class: Figure['class'];
+  readonly separated?: boolean;
+  readonly inputs: Figure['inputs'];
+  readonly relation: string;
+  readonly method: string;
+  readonly notes: readonly string[];
+  readonly given: readonly Given[];
+  readonly steps: Working['steps'];
+}
+
+const sameAt = (a: Result['at'], b: Result['at']): boolean =>
+  a.outputSpeed_rad_s === b.outputSpeed_rad_s && a.sump_K === b.sump_K && a.limit_K === b.limit_K && a.basis === b.basis;
+
+/** Largest first. Scatter of refits of several cells is one line, calibration of one instrument another. */
+function budgetOf(quantity: QuantityName, e: Estimate, causes: CauseTable): BudgetRow[] {
+  const variance = e.parts.reduce((sum, p) => sum + p.u ** 2, 0);
+  return e.parts
+    .map((p): BudgetRow => {
+      const cause = causes.get(p.cause);
+      return {
+        cause: p.cause,
+        name: cause?.name ?? p.cause,
+        u: Math.abs(shownDifference(quantity, p.u)),
+        share: variance === 0 ? 0 : p.u ** 2 / variance,
+        dof: cause?.dof ?? Infinity,
+        scope: cause?.scope ?? 'run',
+      };
+    })
+    .sort((a, b) => b.share - a.share || (a.cause < b.cause ? -1 : 1));
+}

@@ -1,0 +1,106 @@
+import { publicPart } from './audience.ts';
+import { compareSeries } from './compare/series.ts';
+import { deriveSeries } from './derive/series.ts';
+import { inOrder, type Finding } from './finding/finding.ts';
+import { buildLedger } from './ledger/build.ts';
+import type { Ledger } from './ledger/ledger.ts';
+import { readLog } from './logs/log.ts';
+import { readNotes, type SeriesNotes } from './notes/book.ts';
+import { ledgerJson } from './outlets/ledger-json.ts';
+import type { TextFile } from './outlets/files.ts';
+import { placed } from './placed.ts';
+import { bookPages, seriesPages } from './report/pages.ts';
+import type { Audience, SeriesInput } from './report/input.ts';
+import type { SiteFrame } from './report/frame.ts';
+import { siteFrame } from './report/site-frame.ts';
+import type { Page } from './report/page.ts';
+import type { Book } from './trial/book.ts';
+import type { Log } from './trial/log.ts';
+import type { SeriesRecord, SourceFile } from './trial/series.ts';
+
+/** What one folder becomes: pages, text files beside them, and every finding. */
+export interface Made {
+  readonly book: Book | null;
+  readonly pages: readonly Page[];
+  readonly files: readonly TextFile[];
+  readonly frame: SiteFrame | null;
+  readonly ledgers: readonly Ledger[];
+  readonly findings: readonly Finding[];
+}
+
+/** Answers a question once for the same key; `preview` keeps one over rebuilds, so that a changed note reads one log again. */
+export type Remember = <T>(key: string, make: () => T) => T;
+const afresh: Remember = (_, make) => make();
+
+/** The whole story: notes and logs → records → runs reduced → cells compared → ledger → pages. Pure: no disk, no clock. */
+export function makeBook(input: {
+  files: readonly SourceFile[];
+  audience: Audience;
+  remember?: Remember;
+  tell?: (what: string) => void;
+}): Made {
+  const { files, audience, remember = afresh, tell = () => undefined } = input;
+  tell('reading notes');
+  const notes = readNotes(files);
+  if (notes.book === null) return { ...nothing, findings: inOrder(placed(notes.findings, files)) };
+  const { book } = notes;
+  const sums = new Map(files.map((f): [string, string] => [f.path, f.sha256]));
+  const findings: Finding[] = [...notes.findings];
+  const series: SeriesInput[] = [];
+  for (const one of notes.series) {
+    tell(`${one.series.title}: logger files`);
+    const read = withLogs(one, files, remember);
+    const record = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none };
+    if (record === null) continue;
+    tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
+    const made = reduced(record.record, sums);
+    const own = inOrder(placed([...record.findings, ...made.findings], files));
+    findings.push(...own);
+    series.push({ book, ...made, record: record.record, findings: own, held: record.held, audience });
+  }
+  tell('writing pages');
+  const all = inOrder(placed(findings, files));
+  return {
+    book,
+    pages: [...bookPages({ book, series, findings: all, audience }), ...series.flatMap((s) => seriesPages(s))],
+    files: series.map((s) => ({ path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) })),
+    frame: siteFrame({ book, series }),
+    ledgers: series.map((s) => s.ledger),
+    findings: all,
+  };
+}
+
+const none = { runs: 0, notes: 0 };
+const nothing = { book: null, pages: [], files: [], frame: null, ledgers: [] };
+
+/** Logger files of the runs that have one. A log that cannot be read leaves its run without figures. */
+function withLogs(
+  one: SeriesNotes,
+  files: readonly SourceFile[],
+  remember: Remember,
+): { record: SeriesRecord; findings: readonly Finding[] } {
+  const byPath = new Map(files.map((f) => [f.path, f]));
+  const logs = new Map<string, Log>();
+  const findings: Finding[] = [...one.findings];
+  for (const run of one.runs) {
+    const file = run.log === null ? undefined : byPath.get(run.log.file);
+    const map = one.rig.maps.find((m) => m.id === run.log?.map);
+    if (file === undefined || map === undefined || run.status === 'draft') continue;
+    const log = remember(`log ${file.sha256} ${file.path} ${JSON.stringify(map)}`, () => readLog({ file: file.path, ...file, map }));
+    findings.push(...log.findings.map((f) => ({ ...f, about: { ...f.about, run: run.id } })));
+    if (log.ok) logs.set(run.id, log.value);
+  }
+  return { record: { ...one, logs, findings }, findings };
+}
+
+function reduced(record: SeriesRecord, sums: ReadonlyMap<string, string>) {
+  const { runs, findings } = deriveSeries(record);
+  const compared = compareSeries(record, runs);
+  const ledger = buildLedger({ record, runs, compared, sums });
+  return {
+    derived: runs,
+    compared,
+    ledger,
+    findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],
+  };
+}
