@@ -33,7 +33,7 @@ export function makeRun(plan: RunPlan, drawn: Drawn, making: Making, start: Load
   const { quiet } = making;
   const own = (salt: number) => (quiet ? still : stream(making.seed, plan.order, salt));
   const setUp = setUpOf(plan, drawn, making.gear);
-  const ambient_C = ambientWalk_C(drawn.ambientStart_C, plan.length_s / interval_s + 1, own(3));
+  const ambient_C = ambientWalk_C(start?.ambient_C ?? drawn.ambientStart_C, plan.length_s / interval_s + 1, own(3));
   const around = { ambient_C, air_m_s: airOf(plan, drawn, quiet), tilt_pct: plan.tilt_pct, wander: own(4) };
   const trial = trialOf(plan, drawn, { setUp, around }, making, start);
   const read = readings(trial.truth, plan.trial === 'spin' ? lowReaders : highReaders, {

@@ -94,10 +94,15 @@ function wandering(from: Stream, sd_K: number): () => number {
   };
 }
 
-export interface LoadedEnd {
+export interface Start {
   readonly sump_C: number;
   readonly skin_C: number;
   readonly race_C: number;
+}
+
+/** How a heat-up ends is how its cool-down begins. */
+export interface LoadedEnd extends Start {
+  readonly ambient_C: number;
 }
 
 /** Loaded heat-up, one step a second. Crossings are those of the true sump. */
@@ -106,7 +111,7 @@ export function heatUp(
   given: {
     length_s: number;
     load: Load;
-    start: LoadedEnd;
+    start: Start;
     limits_C: readonly number[];
     hubs_Nm: readonly [number, number];
   },
@@ -142,8 +147,13 @@ export function heatUp(
       if (before_C < limit && sump_C >= limit && t < length_s && !crossings.has(limit))
         crossings.set(limit, t + (limit - before_C) / (sump_C - before_C));
   }
-  const last = out.rows - 1;
-  const end = { sump_C: out.values.T_sump[last]!, skin_C: out.values.T_skin[last]!, race_C: out.values.T_pb[last]! };
+  const last_C = (of: 'T_sump' | 'T_skin' | 'T_pb' | 'T_amb'): number => out.values[of][out.rows - 1]!;
+  const end = {
+    sump_C: last_C('T_sump'),
+    skin_C: last_C('T_skin'),
+    race_C: last_C('T_pb'),
+    ambient_C: last_C('T_amb'),
+  };
   return { recording: out, crossings, end };
 }
 
@@ -164,11 +174,7 @@ export function coolDown({ setUp, around }: TrialOf, given: { length_s: number; 
   return out;
 }
 
-function fill(
-  out: Recording,
-  row: number,
-  now: LoadedEnd & { wheel_rpm: number; ratio: number; around: Around },
-): void {
+function fill(out: Recording, row: number, now: Start & { wheel_rpm: number; ratio: number; around: Around }): void {
   const v = out.values;
   v.n_in[row] = now.wheel_rpm * now.ratio;
   v.n_out_l[row] = now.wheel_rpm;

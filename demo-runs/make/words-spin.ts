@@ -70,7 +70,7 @@ export const spinWords: Words = {
   },
   'S-18': {
     by: AB,
-    text: 'Shroud, third fitting. Clearance at the rim gone round with a feeler, 7 mm everywhere. Frost in the morning, hall up to temperature by ten.',
+    text: 'Shroud, third fitting. Clearance at the rim gone round with a feeler, 7 mm everywhere. Frost in the morning, hall warm by ten.',
   },
   'S-19': {
     by: B,
