@@ -1,0 +1,35 @@
+import { element, escapeXml, rounded } from '../../charts/svg.ts';
+import type { Undressed } from './draw.ts';
+
+/**
+ * Makes a drawing fit to stand in a page under a strict policy: ids of its own, a role, a name and a description,
+ * no style attributes, numbers to two decimals.
+ */
+export function dressed(
+  drawing: Undressed,
+  as: { readonly id: string; readonly title: string; readonly alternative: string },
+): string {
+  const prefix = `${as.id.replaceAll(/[^\w-]/g, '-')}-`;
+  const inside = drawing.inside.replaceAll(/<[^>]+>/g, (tag) =>
+    tag
+      .replaceAll(/ (?:style|role|class|pointer-events|aria-[a-z]+)="[^"]*"/g, '')
+      .replaceAll(/ id="/g, ` id="${prefix}`)
+      .replaceAll('url(#', `url(#${prefix}`)
+      .replaceAll(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (digits) => String(rounded(Number(digits)))),
+  );
+  return element(
+    'svg',
+    {
+      xmlns: 'http://www.w3.org/2000/svg',
+      width: drawing.width,
+      height: drawing.height,
+      viewBox: `0 0 ${drawing.width} ${drawing.height}`,
+      role: 'img',
+      'aria-labelledby': `${prefix}name`,
+      'aria-describedby': `${prefix}says`,
+    },
+    `<title id="${prefix}name">${escapeXml(as.title)}</title>`,
+    `<desc id="${prefix}says">${escapeXml(as.alternative)}</desc>`,
+    inside,
+  );
+}

@@ -1,0 +1,140 @@
+import type { DrawnData } from '../../charts/picture.ts';
+import type { Block, Chart, PlanGridData, Table } from '../../report/page.ts';
+import type { Drawn } from '../pictures/draw.ts';
+import { formulaToHtml } from './formula.ts';
+import type { SpansOf, SpanView } from './spans.ts';
+import { wordsToHtml } from './words.ts';
+
+/** Blocks as the templates print them: addresses worked out, words and formulas set, pictures drawn. */
+export type BlockView =
+  | { readonly kind: 'prose'; readonly text: readonly SpanView[] }
+  | { readonly kind: 'html'; readonly html: string }
+  | { readonly kind: 'list'; readonly items: readonly (readonly SpanView[])[] }
+  | { readonly kind: 'table'; readonly table: TableView }
+  | { readonly kind: 'chart'; readonly chart: ChartView }
+  | { readonly kind: 'formula'; readonly html: string; readonly plain: string }
+  | { readonly kind: 'notice'; readonly code: string; readonly text: readonly SpanView[] }
+  | { readonly kind: 'code'; readonly language: string | null; readonly text: string }
+  | { readonly kind: 'facts'; readonly rows: readonly { readonly name: string; readonly value: readonly SpanView[] }[] }
+  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly BlockView[] };
+
+export interface TableView {
+  readonly id: string;
+  readonly caption: string | null;
+  readonly columns: readonly { readonly head: string; readonly align: string; readonly unit: string | null }[];
+  readonly rows: readonly {
+    readonly role: string | null;
+    readonly anchor: string | null;
+    readonly cells: readonly {
+      readonly align: string;
+      readonly spans: readonly SpanView[];
+      readonly bar: number | null;
+    }[];
+  }[];
+}
+
+export interface ChartView {
+  readonly id: string;
+  readonly kind: string;
+  readonly title: string;
+  readonly pictures: Drawn | null;
+  readonly grid: GridView | null;
+  readonly caption: readonly SpanView[];
+  readonly table: TableView;
+}
+
+/** Cells of the plan in words; the strokes of a tally are repeated as often as they count. */
+export interface GridView {
+  readonly columns: readonly string[];
+  readonly rows: readonly {
+    readonly label: string;
+    readonly cells: readonly ({
+      readonly words: string;
+      readonly tally: readonly ('done' | 'void' | 'missing')[];
+    } | null)[];
+  }[];
+}
+
+export type PictureOf = (chart: Chart) => Drawn;
+
+/** Languages that the highlighter sets; anything else is printed as it is. */
+const highlighted = new Set(['yaml', 'json', 'csv', 'bash', 'markdown', 'javascript', 'typescript', 'html']);
+
+export function blockView(block: Block, spans: SpansOf, pictureOf: PictureOf): BlockView {
+  switch (block.kind) {
+    case 'prose':
+    case 'notice':
+      return { ...block, text: spans(block.text) };
+    case 'words':
+      return { kind: 'html', html: wordsToHtml(block.markdown) };
+    case 'list':
+      return { kind: 'list', items: block.items.map(spans) };
+    case 'table':
+      return { kind: 'table', table: tableView(block.table, spans) };
+    case 'chart':
+      return { kind: 'chart', chart: chartView(block.chart, spans, pictureOf) };
+    case 'formula':
+      return { kind: 'formula', html: formulaToHtml(block.latex), plain: block.plain };
+    case 'code':
+      return { kind: 'code', language: highlighted.has(block.language) ? block.language : null, text: block.text };
+    case 'facts':
+      return { kind: 'facts', rows: block.rows.map(({ name, value }) => ({ name, value: spans(value) })) };
+    case 'fold':
+      return { ...block, blocks: block.blocks.map((inner) => blockView(inner, spans, pictureOf)) };
+  }
+}
+
+export const tableView = (table: Table, spans: SpansOf): TableView => ({
+  id: table.id,
+  caption: table.caption,
+  columns: table.columns.map(({ head, align, unit }) => ({ head, align, unit: unit ?? null })),
+  rows: table.rows.map((row) => ({
+    role: row.role ?? null,
+    anchor: row.anchor ?? null,
+    cells: row.cells.map((cell, i) => ({
+      align: table.columns[i]?.align ?? 'text',
+      spans: spans(cell),
+      bar: table.columns[i]?.bar === true ? share(cell) : null,
+    })),
+  })),
+});
+
+/** Length of a bar beside its number, out of 100. */
+function share(cell: Table['rows'][number]['cells'][number]): number | null {
+  const text = cell.map((span) => (typeof span === 'string' ? span : span.text)).join('');
+  const value = Number.parseFloat(text.replace('−', '-').replace('<', ''));
+  return Number.isFinite(value) ? Math.min(100, Math.max(0, value)) : null;
+}
+
+const chartView = (chart: Chart, spans: SpansOf, pictureOf: PictureOf): ChartView => ({
+  id: chart.id,
+  kind: chart.data.kind,
+  title: chart.title,
+  pictures: isDrawn(chart) ? pictureOf(chart) : null,
+  grid: chart.data.kind === 'plan-grid' ? gridView(chart.data) : null,
+  caption: spans(chart.caption),
+  table: tableView(chart.table, spans),
+});
+
+export const isDrawn = (chart: Chart): chart is Chart & { readonly data: DrawnData } => chart.data.kind !== 'plan-grid';
+
+const gridView = (data: PlanGridData): GridView => ({
+  columns: data.columns,
+  rows: data.rows.map((row) => ({
+    label: row.label,
+    cells: data.columns.map((column) => {
+      const cell = row.cells.find((each) => each.column === column);
+      if (cell === undefined || cell.wanted + cell.done + cell.setAside === 0) return null;
+      const missing = Math.max(0, cell.wanted - cell.done);
+      const aside = cell.setAside === 0 ? '' : `, ${cell.setAside} set aside`;
+      return {
+        words: `${cell.done} of ${cell.wanted} done${aside}`,
+        tally: [
+          ...Array.from({ length: cell.done }, () => 'done' as const),
+          ...Array.from({ length: cell.setAside }, () => 'void' as const),
+          ...Array.from({ length: missing }, () => 'missing' as const),
+        ],
+      };
+    }),
+  })),
+});

@@ -1,0 +1,120 @@
+import Eleventy from '@11ty/eleventy';
+import { mkdir, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
+import type { SiteFrame } from '../../report/frame.ts';
+import type { Block, Chart, Page } from '../../report/page.ts';
+import type { Drawn, PictureMemo } from '../pictures/draw.ts';
+import { drawChart } from '../pictures/draw.ts';
+import { insideSite } from './address.ts';
+import { copyAssets } from './assets.ts';
+import { isDrawn } from './blocks.ts';
+import { packageRoot, packageVersion } from './root.ts';
+import type { SheetView } from './view.ts';
+import { sheetView } from './view.ts';
+import type { AroundView } from './wire.ts';
+import { wire } from './wire.ts';
+
+export interface SiteInput {
+  readonly pages: readonly Page[];
+  /** Ledger, tables and the like, written as they are. */
+  readonly files: readonly { readonly path: string; readonly text: string }[];
+  readonly frame: SiteFrame;
+  readonly out: string;
+  readonly tell?: (done: number, all: number, what: string) => void;
+  readonly memo?: PictureMemo;
+}
+
+/**
+ * Lays the whole site out in a fresh folder beside `out`, then puts it in its place: a build that fails leaves
+ * the site of before untouched, and no page of before is left over.
+ */
+export async function buildSite(input: SiteInput): Promise<{ written: number }> {
+  const out = resolve(input.out);
+  if (!(await isOurs(out))) throw new Error(`${out} holds something that is not a site of ours; it is left alone.`);
+  await mkdir(dirname(out), { recursive: true });
+  const fresh = await mkdtemp(join(dirname(out), `.${basename(out)}-`));
+  try {
+    const sheets = await layOut(input);
+    input.tell?.(0, sheets.length, 'pages');
+    await new Eleventy(join(packageRoot, 'content'), fresh, {
+      configPath: join(packageRoot, '.eleventy.js'),
+      quietMode: true,
+      source: 'script',
+      config: (config) => {
+        wire(config, { sheets, around: aroundView(input.frame) });
+      },
+    }).write();
+    await copyAssets(fresh);
+    await writeFiles(input.files, fresh);
+    await putInPlace(fresh, out);
+    input.tell?.(sheets.length, sheets.length, 'pages');
+    return { written: sheets.length + input.files.length };
+  } catch (trouble) {
+    await rm(fresh, { recursive: true, force: true });
+    throw trouble;
+  }
+}
+
+/** Draws every picture, one after the other, and works every page out for the templates. */
+export async function layOut({
+  pages,
+  frame,
+  tell,
+  memo,
+}: Omit<SiteInput, 'files' | 'out'>): Promise<readonly SheetView[]> {
+  const charts = pages.flatMap((page) => page.sections.flatMap(({ blocks }) => chartsOf(blocks)));
+  const drawn = new Map<Chart, Drawn>();
+  for (const [i, chart] of charts.entries()) {
+    tell?.(i, charts.length, 'pictures');
+    if (isDrawn(chart)) drawn.set(chart, await drawChart(chart, memo));
+  }
+  return pages.map((page) =>
+    sheetView(page, frame, (chart) => {
+      const picture = drawn.get(chart);
+      if (picture === undefined) throw new Error(`No picture was drawn for ${chart.id}`);
+      return picture;
+    }),
+  );
+}
+
+const chartsOf = (blocks: readonly Block[]): readonly Chart[] =>
+  blocks.flatMap((block) =>
+    block.kind === 'chart' ? [block.chart] : block.kind === 'fold' ? chartsOf(block.blocks) : [],
+  );
+
+export const aroundView = (frame: SiteFrame): AroundView => ({
+  lab: frame.lab,
+  language: frame.language,
+  invented: frame.invented,
+  footer: frame.footer,
+  version: packageVersion,
+});
+
+export async function writeFiles(files: SiteInput['files'], into: string): Promise<void> {
+  for (const { path, text } of files) {
+    const place = join(into, insideSite(path));
+    await mkdir(dirname(place), { recursive: true });
+    await writeFile(place, text);
+  }
+}
+
+async function putInPlace(fresh: string, out: string): Promise<void> {
+  const before = `${fresh}-before`;
+  const had = await rename(out, before).then(
+    () => true,
+    () => false,
+  );
+  try {
+    await rename(fresh, out);
+  } catch (trouble) {
+    if (had) await rename(before, out);
+    throw trouble;
+  }
+  await rm(before, { recursive: true, force: true });
+}
+
+/** Only a missing or empty folder, or one with our style sheet, is ever replaced. */
+async function isOurs(out: string): Promise<boolean> {
+  const found = await readdir(out).catch((): string[] => []);
+  return found.length === 0 || (await readdir(join(out, 'assets')).catch((): string[] => [])).includes('site.css');
+}

@@ -1,0 +1,78 @@
+import type { SiteFrame } from '../../report/frame.ts';
+import type { Page } from '../../report/page.ts';
+import { hrefFrom, insideSite, relative } from './address.ts';
+import type { BlockView, PictureOf } from './blocks.ts';
+import { blockView } from './blocks.ts';
+import type { SpanView } from './spans.ts';
+import { spansFor } from './spans.ts';
+
+/** A page as the templates print it. Nothing is left to be worked out there. */
+export interface SheetView {
+  readonly kind: string;
+  readonly file: string;
+  readonly title: string;
+  /** Of the browser's tab: the page, then the book. */
+  readonly tab: string;
+  readonly description: string;
+  readonly whereabouts: readonly SpanView[];
+  readonly lead: readonly SpanView[];
+  readonly banners: readonly { readonly code: string; readonly text: readonly SpanView[] }[];
+  readonly sections: readonly SectionView[];
+  readonly index: readonly { readonly href: string; readonly text: string }[];
+  readonly assets: string;
+  readonly home: string;
+  readonly seriesNav: readonly NavView[];
+  readonly nav: readonly NavView[];
+}
+
+export interface NavView {
+  readonly text: string;
+  readonly href: string;
+  readonly here: boolean;
+}
+
+export interface SectionView {
+  readonly id: string;
+  readonly heading: string | null;
+  readonly blocks: readonly BlockView[];
+  readonly margin: readonly {
+    readonly name: string;
+    readonly code: string | null;
+    readonly text: readonly SpanView[];
+    readonly list: readonly (readonly SpanView[])[];
+  }[];
+}
+
+export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): SheetView {
+  const spans = spansFor(page.path);
+  const nav = (links: SiteFrame['nav']): readonly NavView[] =>
+    links.map(({ text, to }) => ({ text, href: hrefFrom(page.path, to) ?? '', here: to === page.path }));
+  return {
+    kind: page.kind,
+    file: `${insideSite(page.path)}index.html`,
+    title: page.title,
+    tab: page.title === frame.bookName ? page.title : `${page.title} · ${frame.bookName}`,
+    description: page.description,
+    whereabouts: spans(page.whereabouts),
+    lead: spans(page.lead),
+    banners: page.banners.map(({ code, text }) => ({ code, text: spans(text) })),
+    sections: page.sections.map((section) => ({
+      id: section.id,
+      heading: section.heading,
+      blocks: section.blocks.map((block) => blockView(block, spans, pictureOf)),
+      margin: section.margin.map((note) => ({
+        name: note.name,
+        code: note.code ?? null,
+        text: spans(note.text),
+        list: (note.list ?? []).map(spans),
+      })),
+    })),
+    index: page.sections.flatMap(({ id, heading }) =>
+      heading === null ? [] : [{ href: `#${encodeURIComponent(id)}`, text: heading }],
+    ),
+    assets: relative(page.path, 'assets/'),
+    home: relative(page.path, 'index.html'),
+    seriesNav: nav(page.series === null ? [] : (frame.seriesNav[page.series] ?? [])),
+    nav: nav(frame.nav),
+  };
+}

@@ -1,0 +1,36 @@
+import type { UserConfig } from '@11ty/eleventy';
+import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
+import { closeFrontMatter } from './front-matter.ts';
+import type { SheetView } from './view.ts';
+
+/** What the templates are given besides the pages. */
+export interface AroundView {
+  readonly lab: string;
+  readonly language: string;
+  readonly invented: boolean;
+  readonly footer: readonly string[];
+  readonly version: string;
+}
+
+/** Sets up Eleventy: templates of this package only, no evaluated front matter, nothing remembered between two builds. */
+export function wire(
+  config: UserConfig,
+  given: { readonly sheets: readonly SheetView[]; readonly around: AroundView },
+): void {
+  // An installed package lies in node_modules, which the builder skips without a word.
+  config.ignores.delete('**/node_modules/**');
+  config.setUseGitIgnore(false);
+  config.setUseTemplateCache(false);
+  config.setTemplateFormats(['njk']);
+  config.setDataFileSuffixes([]);
+  config.setNunjucksEnvironmentOptions({
+    autoescape: true,
+    throwOnUndefined: false,
+    trimBlocks: true,
+    lstripBlocks: true,
+  });
+  closeFrontMatter(config);
+  config.addPlugin(syntaxHighlight, { templateFormats: ['njk'] });
+  config.addGlobalData('sheets', given.sheets);
+  config.addGlobalData('around', given.around);
+}

@@ -1,0 +1,203 @@
+import type { Bar, Chart, ChartData, Span, Table } from '../../src/report/page.ts';
+
+/** Invented pictures of the house scenario, one of each kind. The numbers are placeholders and prove nothing. */
+export function chart(id: string, title: string, data: ChartData, caption: readonly Span[] = []): Chart {
+  return {
+    id,
+    title,
+    alternative: `${title}. The table below it holds the same numbers.`,
+    caption,
+    data,
+    table: numbers(id),
+  };
+}
+
+const numbers = (id: string): Table => ({
+  id: `${id}-table`,
+  caption: null,
+  columns: [
+    { head: 'article', align: 'wide' },
+    { head: 'value', align: 'number', unit: 'W' },
+    { head: '95 %', align: 'number', unit: 'W' },
+  ],
+  rows: [
+    { cells: [['P1 deep bowl'], ['−33'], ['± 9']] },
+    { cells: [['P0 pressed bowl'], ['0'], ['—']], role: 'baseline' },
+  ],
+});
+
+const rise = (start: number, final: number, tau: number) =>
+  Array.from({ length: 301 }, (_, i): readonly [number, number] => [
+    i / 2,
+    start + (final - start) * (1 - Math.exp(-i / 2 / tau)),
+  ]);
+
+export const trace: ChartData = {
+  kind: 'trace',
+  yTitle: 'sump, °C',
+  xTitle: 'minutes under 22 kW at 290 wheel rpm, air 4.0 m/s',
+  lines: [
+    { label: 'P1 skin', mark: 1, role: 'second', points: rise(21, 86, 52) },
+    { label: 'P0 baseline', mark: 0, role: 'baseline', points: rise(21, 105, 42) },
+    { label: 'two-store fit', mark: 1, role: 'fit', points: rise(21, 95.2, 45.4) },
+    { label: 'P1 sump', mark: 1, role: 'main', points: rise(21, 95, 45) },
+  ],
+  limits: [
+    { y: 80, label: 'limit 80 °C' },
+    { y: 90, label: '90 °C' },
+    { y: 95, label: '95 °C' },
+  ],
+  crossings: [
+    { x: 72, y: 80, label: '72 min' },
+    { x: 121, y: 90, label: '121 min' },
+  ],
+  excluded: [{ from: 70, to: 70.2, label: '12 s left out' }],
+};
+
+const articles = [
+  { label: 'P0 pressed bowl', mark: 0, a: 1 },
+  { label: 'P1 deep bowl', mark: 1, a: 0.86 },
+  { label: 'P2 catch tray', mark: 2, a: 0.92 },
+  { label: 'P3 moulded bowl', mark: 3, a: 1.01 },
+  { label: 'P4 shroud', mark: 4, a: 0.88 },
+] as const;
+
+export const speed: ChartData = {
+  kind: 'speed',
+  yTitle: 'spin power, W',
+  xTitle: 'wheel speed, rpm (sump 60 °C, oil O1, 2.40 L)',
+  lines: articles.map(({ label, mark, a }) => ({
+    label,
+    mark,
+    points: [60, 120, 200, 290, 390, 520].map((x) => {
+      const y = a * 26 * (x / 60) ** 1.46;
+      return { x, y, low: y - 4 - y * 0.02, high: y + 4 + y * 0.02 };
+    }),
+  })),
+};
+
+const bar = (value: number, half: number): Bar => ({ value, low: value - half, high: value + half });
+
+export const heat: ChartData = {
+  kind: 'heat',
+  panels: [
+    { key: 'made', title: 'heat made, W' },
+    { key: 'shed', title: 'heat shed, W/K of rise' },
+  ],
+  rows: articles.map(({ label, mark, a }) => ({
+    label,
+    mark,
+    made: bar(870 + 130 * a, 24),
+    shed: mark === 2 ? null : bar(mark === 1 ? 13.3 : 11.9 - mark * 0.06, 0.5),
+  })),
+};
+
+export const standing: ChartData = {
+  kind: 'standing',
+  xTitle: 'spin power less the bracketing baseline, W (290 wheel rpm, sump 60 °C, oil O1)',
+  band: [-9, 9],
+  rows: [
+    row('P1 deep bowl', '2.40 L', 1, -33, 'a'),
+    row('P4 shroud', '2.40 L', 4, -28, 'ab'),
+    row('P2 catch tray', '2.40 L', 2, -20, 'b'),
+    row('P1 deep bowl', '3.59 L', 1, -4, 'c'),
+    { ...row('P0 pressed bowl', '2.40 L', 0, 0, 'c'), low: null, high: null, baseline: true },
+    row('P3 moulded bowl', '2.40 L', 3, 2, 'c'),
+    row('P0 pressed bowl', '3.20 L', 0, 22, 'd'),
+    { ...row('P5 cast bowl', 'other rig state', 5, 0, ''), value: null, low: null, high: null },
+  ],
+};
+
+function row(label: string, detail: string, mark: number, value: number, letters: string) {
+  return { label, detail, mark, value, low: value - 9, high: value + 9, letters, baseline: false };
+}
+
+const heights = [-132, -124, -110, -95, -80, -65, -52, -45, -38, -32, -25];
+const litres = [0, 0.1, 0.4, 0.85, 1.38, 1.95, 2.45, 2.75, 3.05, 3.6, 4.45];
+const added = [0.2, 0.28, 0.45, 0.7, 0.95, 1.1, 1.2, 1.25, 1.3, 1.3, 1.3];
+
+export const level: ChartData = {
+  kind: 'level',
+  xTitle: 'oil in the housing, L at 20 °C',
+  yTitle: 'height from the axle centreline, mm',
+  curves: [
+    { label: 'P0', mark: 0, points: heights.map((z, i) => [litres[i] ?? 0, z]) },
+    { label: 'P1 deep bowl', mark: 1, points: heights.map((z, i) => [(litres[i] ?? 0) + (added[i] ?? 0), z]) },
+  ],
+  fills: [
+    { x: 2.4, y: -53.3, label: '2.40 L', mark: 0 },
+    { x: 2.4, y: -79.6, label: '2.40 L', mark: 1 },
+    { x: 3.59, y: -53.3, label: '3.59 L', mark: 1 },
+  ],
+  lines: [
+    { y: -38, label: 'tube lip' },
+    { y: -52, label: 'filler lip' },
+  ],
+};
+
+export const section: ChartData = {
+  kind: 'section',
+  ringRadius: 124,
+  wall: [
+    [40, -128],
+    [95, -118],
+    [128, -80],
+    [140, -20],
+    [138, 30],
+    [118, 85],
+    [80, 120],
+    [40, 132],
+  ],
+  tray: null,
+  shroud: { radius: 131, from: -60, to: 150 },
+  levels: [{ z: -53.3, label: 'oil at rest, 2.40 L' }],
+  lips: [
+    { z: -38, label: 'tube lip' },
+    { z: -52, label: 'filler lip' },
+  ],
+  pinion: { offset: -32 },
+  mark: 4,
+};
+
+export const deepSection: ChartData = {
+  ...section,
+  kind: 'section',
+  wall: [
+    [40, -128],
+    [60, -158],
+    [120, -158],
+    [158, -120],
+    [166, -20],
+    [150, 60],
+    [118, 95],
+    [80, 122],
+    [40, 132],
+  ],
+  shroud: null,
+  tray: [
+    [72, 18],
+    [122, 36],
+  ],
+  levels: [
+    { z: -53.3, label: 'oil at rest, 3.59 L' },
+    { z: -79.6, label: '2.40 L' },
+  ],
+  mark: 1,
+};
+
+export const planGrid: ChartData = {
+  kind: 'plan-grid',
+  columns: ['flow', 'spin', 'heat-up', 'cool-down', 'nose up'],
+  rows: [
+    { label: 'P0, 2.40 L, O1', cells: cells([1, 1, 0], [6, 5, 1], [2, 2, 0], [1, 1, 0], [2, 1, 0]) },
+    { label: 'P1, 3.59 L, O1', cells: cells([1, 1, 0], [3, 3, 0], [1, 1, 0], [1, 0, 0], [0, 0, 0]) },
+    { label: 'P4, 2.40 L, O1', cells: cells([1, 0, 1], [3, 2, 1], [1, 1, 0], [0, 0, 0], [2, 2, 0]) },
+  ],
+};
+
+function cells(...counts: readonly (readonly [number, number, number])[]) {
+  const columns = ['flow', 'spin', 'heat-up', 'cool-down', 'nose up'];
+  return counts.map(([wanted, done, setAside], i) => ({ column: columns[i] ?? '', wanted, done, setAside }));
+}
+
+export const everyChart = { trace, speed, heat, standing, level, section, deepSection } as const;
