@@ -1,0 +1,45 @@
+import type { Finding } from '../finding/finding.ts';
+import type { Book } from '../trial/book.ts';
+import type { SourceFile } from '../trial/series.ts';
+import { readBookNote, standIn } from './book-note.ts';
+import { firstLine, withEffect } from './gather.ts';
+import { readSeriesFolder, type SeriesNotes } from './series-folder.ts';
+import { splitNote } from './split.ts';
+import * as say from './texts-book.ts';
+
+export type { SeriesNotes } from './series-folder.ts';
+
+/** All notes of a book. What is wrong in one note leaves out that note and what needs it; the rest is read. */
+export interface BookNotes {
+  /** Null when the folder has no book.md, so that it may be no book at all. */
+  readonly book: Book | null;
+  readonly series: readonly SeriesNotes[];
+  /** Of the book itself and of series that are left out; those of a series that is kept stand with it. */
+  readonly findings: readonly Finding[];
+}
+
+export function readNotes(files: readonly SourceFile[]): BookNotes {
+  const sorted = [...files].sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
+  const { book, findings } = readBook(sorted);
+  const folders = sorted.flatMap(({ path }) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? []);
+  const read = folders.map((folder) =>
+    readSeriesFolder(
+      folder,
+      sorted.filter((f) => f.path.startsWith(`${folder}/`)),
+      { licence: book?.licence ?? 'no licence stated', otherFolders: folders.filter((f) => f !== folder) },
+    ),
+  );
+  return {
+    book,
+    series: read.flatMap(({ series }) => series ?? []),
+    findings: [...findings, ...read.flatMap(({ series, findings: of }) => (series ? [] : of))],
+  };
+}
+
+function readBook(files: readonly SourceFile[]): { book: Book | null; findings: readonly Finding[] } {
+  const file = files.find((f) => f.path === 'book.md');
+  if (!file) return { book: null, findings: [{ ...say.bookMissing(), place: firstLine('book.md') }] };
+  const note = splitNote(file);
+  const { book, findings } = note.ok ? readBookNote(note.value) : { book: standIn(file.path), findings: note.findings };
+  return { book, findings: withEffect(findings, say.standInEffect, undefined) };
+}

@@ -1,0 +1,158 @@
+import { nearest } from '../finding/nearest.ts';
+import type { Field, Fields, GroupKind, Kind, ListKind, NamedKind, ValuesOf } from './fields.ts';
+import { type Entry, type GroupNode, type ListNode, type Node, type NoteText, type Span } from './note.ts';
+import {
+  beginning,
+  checked,
+  errors,
+  type Into,
+  readScalar,
+  worthKnowing,
+  wrong,
+  type Wrong,
+  wrongAt,
+} from './read-value.ts';
+import { readNumber } from '../quantity/read.ts';
+import * as say from './texts-fields.ts';
+
+/** What could be read; `whole` is false when something required is missing or wrong, which the findings tell. */
+export type FieldsRead<F extends Fields> =
+  | { readonly whole: true; readonly values: ValuesOf<F> }
+  | { readonly whole: false; readonly values: Partial<ValuesOf<F>> };
+
+/** The fields of a note by its table. Every value is read and every trouble told; nothing is guessed. */
+export function readFields<F extends Fields>(
+  kind: GroupKind & { readonly fields: F },
+  front: GroupNode,
+  into: Into,
+): FieldsRead<F> {
+  const before = errors(into);
+  const values = readGroup(kind, front, '', into);
+  // the one place where what was read by a table is taken to have the types of that table
+  return errors(into) === before
+    ? { whole: true, values: values as ValuesOf<F> }
+    : { whole: false, values: values as Partial<ValuesOf<F>> };
+}
+
+function readGroup(kind: GroupKind, node: GroupNode, path: string, into: Into): Readonly<Record<string, unknown>> {
+  const known = Object.keys(kind.fields);
+  const broken = tellStrangers(node, known, path, into);
+  const values = new Map<string, unknown>();
+  for (const [name, field] of Object.entries(kind.fields)) {
+    const entry = node.entries.find((e) => e.key === name);
+    if (entry && broken.has(entry)) continue;
+    const value = readField(field, name, entry, { node, path }, into);
+    if (value !== wrong) values.set(name, value);
+  }
+  for (const names of kind.either ?? []) tellEither(names, node, path, kind.fields, into);
+  return Object.fromEntries(values);
+}
+
+/** Fields that the table does not know. Gives the fields whose value a comma has cut in two: they are told once. */
+function tellStrangers(node: GroupNode, known: readonly string[], path: string, into: Into): ReadonlySet<Entry> {
+  const broken = new Set<Entry>();
+  for (const [i, entry] of node.entries.entries()) {
+    if (known.includes(entry.key)) continue;
+    const before = node.entries[i - 1];
+    const cutByComma = before !== undefined && isEmpty(entry.value) && signBefore(into.note, entry.keySpan) === ',';
+    const bare = isEmpty(entry.value) && before !== undefined && /\s/.test(entry.key);
+    if (cutByComma || bare) broken.add(before);
+    const told =
+      cutByComma && /^\d/.test(entry.key)
+        ? say.decimalComma(join(path, before.key), `${textOf(before.value)},${entry.key}`)
+        : bare
+          ? say.commaInWords(join(path, before.key), `${textOf(before.value)}, ${entry.key}`)
+          : say.unknownField(join(path, entry.key), nearest(entry.key, known), known);
+    wrongAt(into, entry.keySpan, told);
+  }
+  return broken;
+}
+
+function readField(field: Field, name: string, entry: Entry | undefined, parent: Parent, into: Into): unknown {
+  const path = join(parent.path, name);
+  if (entry && !isEmpty(entry.value)) return readValue(field.kind, entry.value, path, into);
+  const span = entry?.keySpan ?? head(parent.node);
+  if (field.need === 'required') return wrongAt(into, span, say.missing(path, name, field));
+  if (field.need === 'recommended') worthKnowing(into, span, say.notStated(path, name, field));
+  if (field.otherwise === undefined) return null;
+  return field.kind.type === 'group'
+    ? readGroup(field.kind, { kind: 'group', entries: [], span }, path, into)
+    : readValue(field.kind, { kind: 'text', text: field.otherwise, span, lead: 0 }, path, into);
+}
+
+interface Parent {
+  readonly node: GroupNode;
+  readonly path: string;
+}
+
+/** Where a missing field is told: at the first name of the group it belongs to, or at the bracket that opens it. */
+function head(node: GroupNode): Span {
+  const name = node.entries[0]?.keySpan;
+  return name?.offset === node.span.offset ? name : beginning(node.span);
+}
+
+function tellEither(names: readonly string[], node: GroupNode, path: string, fields: Fields, into: Into): void {
+  const [one, two] = node.entries.filter((e) => names.includes(e.key));
+  if (one && two) wrongAt(into, two.keySpan, say.both(join(path, two.key), one.key));
+  if (!one) wrongAt(into, head(node), say.missingEither(path, names, fields));
+}
+
+/** One value by its kind; `wrong` when it was told why not. */
+export function readValue(kind: Kind, node: Node, path: string, into: Into): unknown {
+  switch (kind.type) {
+    case 'later':
+      return node;
+    case 'group':
+      return node.kind === 'group' ? readGroup(kind, node, path, into) : shape(kind, node, path, into);
+    case 'list':
+      return node.kind === 'list' ? readList(kind, node, path, into) : shape(kind, node, path, into);
+    case 'named':
+      return node.kind === 'group' ? readNamed(kind, node, path, into) : shape(kind, node, path, into);
+    case 'point':
+      return node.kind === 'list' ? readPoint(node, path, into) : shape(kind, node, path, into);
+    default:
+      return node.kind === 'text' ? readScalar(kind, node, path, into) : shape(kind, node, path, into);
+  }
+}
+
+const shape = (kind: Kind, node: Node, path: string, into: Into): Wrong =>
+  wrongAt(into, node.kind === 'text' ? node.span : beginning(node.span), say.wrongShape(path, node.kind, kind));
+
+function readList(kind: ListKind, node: ListNode, path: string, into: Into): readonly unknown[] | Wrong {
+  if (node.items.length < kind.least)
+    return wrongAt(into, beginning(node.span), say.tooFew(path, node.items.length, kind.least));
+  const cut =
+    kind.of.type === 'quantity' ? node.items.findIndex((item, i) => isCut(node.items[i - 1], item, into.note)) : -1;
+  const [left, right] = [node.items[cut - 1], node.items[cut]];
+  if (left && right) return wrongAt(into, left.span, say.decimalComma(path, `${textOf(left)},${textOf(right)}`));
+  return node.items.map((item, i) => readValue(kind.of, item, join(path, String(i)), into));
+}
+
+/** `[2,4 L]`: a bare number, a comma without a blank, and digits again. */
+const isCut = (left: Node | undefined, right: Node, note: NoteText): boolean =>
+  left !== undefined &&
+  /^[+-]?\d+$/.test(textOf(left)) &&
+  /^\d/.test(textOf(right)) &&
+  signBefore(note, right.span) === ',';
+
+function readNamed(kind: NamedKind, node: GroupNode, path: string, into: Into): ReadonlyMap<string, unknown> {
+  const value = (entry: Entry, at: string): unknown =>
+    isEmpty(entry.value)
+      ? wrongAt(into, entry.keySpan, say.emptyNamed(at, kind))
+      : readValue(kind.of, entry.value, at, into);
+  return new Map(node.entries.map((entry) => [entry.key, value(entry, join(path, entry.key))]));
+}
+
+function readPoint(node: ListNode, path: string, into: Into): readonly unknown[] | Wrong {
+  if (node.items.length !== 2) return wrongAt(into, beginning(node.span), say.notPoint(path));
+  return node.items.map((item) =>
+    item.kind === 'text'
+      ? checked(readNumber(item.text), item, path, into)
+      : shape({ type: 'point' }, item, path, into),
+  );
+}
+
+export const join = (path: string, name: string): string => (path === '' ? name : `${path}.${name}`);
+const isEmpty = (node: Node): boolean => node.kind === 'text' && node.text === '' && node.lead === 0;
+const textOf = (node: Node): string => (node.kind === 'text' ? node.text : '');
+const signBefore = ({ text }: NoteText, span: Span): string => text.charAt(span.offset - 1);

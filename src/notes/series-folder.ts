@@ -1,0 +1,132 @@
+import type { Finding, Reading } from '../finding/finding.ts';
+import type { Article } from '../trial/article.ts';
+import type { Series } from '../trial/book.ts';
+import type { Oil } from '../trial/oil.ts';
+import type { Plan } from '../trial/plan.ts';
+import type { Rig } from '../trial/rig.ts';
+import type { Run } from '../trial/run.ts';
+import type { SeriesRecord, SourceFile } from '../trial/series.ts';
+import { readArticle } from './article.ts';
+import { checkRuns } from './check-runs.ts';
+import { checkPlan, checkSeries, withLevelTables } from './check-series.ts';
+import { firstLine, foundAt, gather, type Gathered, readNote, stem, withEffect } from './gather.ts';
+import { readOil } from './oil.ts';
+import { readPlan } from './plan.ts';
+import { readRig } from './rig.ts';
+import { readRun } from './run.ts';
+import { readSeriesNote } from './series.ts';
+import * as say from './texts-book.ts';
+
+/** A series as its notes say it, before any logger file is read. */
+export type SeriesNotes = Omit<SeriesRecord, 'logs'>;
+
+export interface Around {
+  readonly licence: string;
+  readonly otherFolders: readonly string[];
+}
+
+/** Everything in the folder is read and told, even when the series itself must be left out. */
+export function readSeriesFolder(
+  folder: string,
+  files: readonly SourceFile[],
+  around: Around,
+): { series: SeriesNotes | null; findings: readonly Finding[] } {
+  const about = { series: folder };
+  const inside = (pattern: RegExp): SourceFile[] => files.filter((f) => pattern.test(f.path.slice(folder.length + 1)));
+  const one = <T>(name: string, read: Parameters<typeof readNote<T>>[1]): Reading<T> | null => {
+    const file = files.find((f) => f.path === `${folder}/${name}`);
+    return file ? readNote(file, read) : null;
+  };
+
+  const series = checkedId(
+    one('series.md', (note) => readSeriesNote(note, around.licence)),
+    folder,
+    around.otherFolders,
+  );
+  const rig = one('rig.md', readRig) ?? missingRig(folder);
+  const plan = one('plan.md', readPlan);
+  const oils = gather(inside(/^oils\/[^/]+\.md$/), readOil);
+  const articles = withLevelTables(gather(inside(/^articles\/[^/]+\.md$/), readArticle));
+  const runs = gather(inside(/^runs\/[^/]+\.md$/), readRun);
+
+  const known = { articles, oils, rig: rig.ok ? rig.value : null };
+  const whole = series.ok ? checkSeries(series.value, known) : [];
+  const planned = plan?.ok ? checkPlan(plan.value, known, series.ok ? series.value : null) : [];
+  const checked = checkRuns(runs, known, { series: series.ok ? series.value : null, folder, files });
+
+  const findings = [
+    ...withEffect([...series.findings, ...rig.findings, ...whole], say.seriesLeftOut, about),
+    ...withEffect([...(plan?.findings ?? []), ...planned], say.planLeftOut, about),
+    ...(plan ? [] : withEffect([{ ...say.planMissing(), place: firstLine(`${folder}/plan.md`) }], '', about)),
+    ...ofThings(articles, checked.needed.articles, 'article', folder),
+    ...ofThings(oils, checked.needed.oils, 'oil', folder),
+    ...checked.findings,
+    ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
+  ];
+  const stands = series.ok && rig.ok && !whole.some((f) => f.level === 'error');
+  if (!stands) return { series: null, findings };
+  return {
+    series: assembled(
+      series.value,
+      rig.value,
+      plan?.ok && !planned.some(isError) ? plan.value : null,
+      known,
+      checked.runs,
+      findings,
+    ),
+    findings,
+  };
+}
+
+const isError = (f: Finding): boolean => f.level === 'error';
+
+function assembled(
+  series: Series,
+  rig: Rig,
+  plan: Plan | null,
+  { articles, oils }: { articles: Gathered<Article>; oils: Gathered<Oil> },
+  runs: readonly Run[],
+  findings: readonly Finding[],
+): SeriesNotes {
+  return { series, rig, plan, articles: articles.records, oils: oils.records, runs, findings };
+}
+
+/** The id of a series is the name of its folder, since both are part of every permanent address. */
+function checkedId(series: Reading<Series> | null, folder: string, others: readonly string[]): Reading<Series> {
+  if (!series?.ok || series.value.id === folder) return series ?? { ok: false, findings: [] };
+  const { value, findings } = series;
+  const told = others.includes(value.id) ? say.seriesIdTwice(value.id, folder) : say.idNotFolder(value.id, folder);
+  return { ok: false, findings: [...findings, foundAt(value, 'id', told)] };
+}
+
+const missingRig = (folder: string): Reading<Rig> => ({
+  ok: false,
+  findings: [{ ...say.rigMissing(), place: firstLine(`${folder}/rig.md`) }],
+});
+
+/** Findings in articles or oils, with the runs that are left out because of them. */
+function ofThings<T>(
+  things: Gathered<T>,
+  needed: ReadonlyMap<string, readonly string[]>,
+  what: string,
+  series: string,
+): Finding[] {
+  const runsOf = (name: string): string[] =>
+    [...needed].flatMap(([needs, runs]) => ((things.leansOn?.get(needs) ?? needs) === name ? runs : []));
+  return things.findings.flatMap((finding) =>
+    withEffect([finding], say.runsLeftOut(what, runsOf(stem(finding.place.file))), { series }),
+  );
+}
+
+/** A note that no reader looks at is named, so that a folder `run/` does not lose its runs without a word. */
+const isStray = (path: string): boolean =>
+  path.endsWith('.md') &&
+  !/^(series|rig|plan|claims|README)\.md$/.test(path) &&
+  !/^(articles|oils|runs)\/[^/]+\.md$/.test(path) &&
+  !/^(parts|amendments|reports|pictures|make)\//.test(path);
+
+const stray = (path: string, series: string): Finding => ({
+  ...say.noteNotRead(),
+  place: firstLine(path),
+  about: { series },
+});
