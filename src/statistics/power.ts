@@ -1,3 +1,4 @@
+import { scatterPoints } from './scatter-points.ts';
 import { coverageFactor, normalTail } from './student.ts';
 
 interface Pair {
@@ -26,14 +27,8 @@ export function chanceToSeparate(of: Pair & { readonly difference: number }): nu
   const { dof } = of;
   const shift = Math.abs(of.difference) / (of.s * Math.sqrt(1 / of.n1 + 1 / of.n2));
   const t = coverageFactor(of.coverage ?? 0.95, dof);
-  if (dof === Infinity) return normalTail(t - shift);
-  // Even steps in u = ln x: the density vanishes smoothly at both ends, so plain sums converge fast and need no gamma function.
-  const [low, high] = [-28 / dof - 6 / Math.sqrt(dof), 6 / Math.sqrt(dof)];
   let [reached, all] = [0, 0];
-  for (let i = 0; i <= 400; i++) {
-    const u = low + ((high - low) * i) / 400;
-    const x = Math.exp(u);
-    const weight = Math.exp(dof * (u - (x * x - 1) / 2));
+  for (const { x, weight } of scatterPoints(dof)) {
     all += weight;
     reached += weight * normalTail(t * x - shift);
   }
