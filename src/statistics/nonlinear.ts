@@ -65,7 +65,7 @@ export function fitNonlinear(problem: NonlinearProblem): NonlinearFit {
   const damping = new Float64Array(start.length);
   const end = (stopped: NonlinearFit['stopped']): NonlinearFit => ({
     parameters: here.p,
-    residuals: Array.from(here.r, (r, i) => r / root[i]!),
+    residuals: Array.from(problem.model(here.p), (predicted, i) => problem.y[i]! - predicted),
     ...judged(slopes, here),
     iterations,
     stopped,

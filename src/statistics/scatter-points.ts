@@ -7,7 +7,7 @@
 export function scatterPoints(dof: number): readonly { readonly x: number; readonly weight: number }[] {
   if (dof === Infinity) return [{ x: 1, weight: 1 }];
   const [low, high] = [-28 / dof - 6 / Math.sqrt(dof), 6 / Math.sqrt(dof)];
-  const points = Math.ceil(((high - low) * Math.sqrt(dof)) / 0.3);
+  const points = Math.ceil(((high - low) * Math.sqrt(dof)) / 0.16);
   return Array.from({ length: points + 1 }, (_, i) => {
     const u = low + ((high - low) * i) / points;
     const x = Math.exp(u);
