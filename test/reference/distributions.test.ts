@@ -36,7 +36,7 @@ describe("Student's t", () => {
 });
 
 describe('upper tail of F', () => {
-  it('e-Handbook 1.3.6.7.3: the 5 % points 4.965 (1, 10) and 3.239 (3, 16) leave 5 % above them', () => {
+  it('e-Handbook 1.3.6.7.3 (from memory): the 5 % points 4.965 (1, 10) and 3.239 (3, 16) leave 5 % above them', () => {
     expect(fTail(4.965, { above: 1, below: 10 })).toAgreeWithPrinted('0.0500');
     expect(fTail(3.239, { above: 3, below: 16 })).toAgreeWithPrinted('0.0500');
   });
