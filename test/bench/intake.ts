@@ -1,0 +1,42 @@
+import { execFile } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+
+const rows = 360_000;
+
+/** Our intake beside a strict csv-parse read of the same generated file, an hour at 100 Hz, each in a process of its own. */
+export async function intakeBench(): Promise<readonly { name: string; value: number; unit: string }[]> {
+  const folder = await mkdtemp(join(tmpdir(), 'dipmark-intake-'));
+  const file = join(folder, 'hour.csv');
+  try {
+    await child('write', file);
+    const ours = await child('ours', file);
+    const theirs = await child('csv-parse', file);
+    if (ours.sum !== theirs.sum) throw new Error(`the two reads differ: ${ours.sum} and ${theirs.sum}`);
+    return [
+      { name: 'log intake', value: Math.round(rows / ours.time_s), unit: 'rows/s' },
+      { name: 'log intake, peak memory', value: Math.round(ours.peak_MB), unit: 'MB' },
+      { name: 'csv-parse strict', value: Math.round(rows / theirs.time_s), unit: 'rows/s' },
+      { name: 'csv-parse strict, peak memory', value: Math.round(theirs.peak_MB), unit: 'MB' },
+      { name: 'log intake against csv-parse', value: Number((theirs.time_s / ours.time_s).toFixed(2)), unit: 'times' },
+    ];
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}
+
+interface Measured {
+  readonly time_s: number;
+  readonly peak_MB: number;
+  /** Sum of the sump column, K, so that both reads are seen to have read the same. */
+  readonly sum: number;
+}
+
+async function child(task: 'write' | 'ours' | 'csv-parse', file: string): Promise<Measured> {
+  const script = fileURLToPath(new URL('intake-child.ts', import.meta.url));
+  const { stdout } = await promisify(execFile)(process.execPath, ['--import', 'tsx', script, task, file, `${rows}`]);
+  return JSON.parse(stdout) as Measured;
+}
