@@ -22,7 +22,10 @@ export function cautionsPage(): Page {
           [strong('The maker’s data'), ' of axle, vehicle, rig, absorber, fan, part and plastic.'],
           [strong('The lab’s own procedures'), ' and its risk assessment for this rig.'],
           [strong('Local law'), ' on machines, work equipment, lockout, noise, lifting, fire, roads and used oil.'],
-          [strong('Licensed practice'), ' for high voltage, lifting and whatever else the law reserves for trained people.'],
+          [
+            strong('Licensed practice'),
+            ' for high voltage, lifting and whatever else the law reserves for trained people.',
+          ],
           [strong('The oil’s data sheet'), ' for flash point, skin contact and disposal.'],
         ]),
         prose(
@@ -41,7 +44,10 @@ export function cautionsPage(): Page {
       section('what-sheets-show', 'What the run sheets show', [
         listOf([
           ['The rows of a run’s kind, rig and conditions stand in the margin of its sheet.'],
-          [strong('Release not recorded'), ' stands above a sheet whose note names nobody who released the run to power.'],
+          [
+            strong('Release not recorded'),
+            ' stands above a sheet whose note names nobody who released the run to power.',
+          ],
           [strong('Cap exceeded'), ' stands above a run behind a window whose sump passed the cap of that window.'],
         ]),
       ]),

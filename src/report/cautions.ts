@@ -31,7 +31,8 @@ const powered = ['flow', 'spin', 'heat-up', 'check'] as const;
 
 export function cautionsFor(run: Run, article: Article | undefined, rig: Rig): readonly CautionRow[] {
   const holds: Readonly<Record<NonNullable<Applies['when']>, boolean>> = {
-    'altered part': article?.role === 'modified' || article?.role === 'window_copy' || article?.obtained === 'made_here',
+    'altered part':
+      article?.role === 'modified' || article?.role === 'window_copy' || article?.obtained === 'made_here',
     window: article?.role === 'window_copy' || (rig.window?.usedOn.includes(run.article) ?? false),
     tilted: run.tilt_ratio !== 0,
     fan: run.airflow_m_s > 0,
@@ -49,11 +50,13 @@ export const cautions: readonly CautionRow[] = [
   {
     stage: 'rotation',
     name: 'Anything that turns',
-    hazard: 'Clothing or a hand is drawn in at a propshaft, flange, hub, tyre, or at bolt heads that look harmless behind a window.',
+    hazard:
+      'Clothing or a hand is drawn in at a propshaft, flange, hub, tyre, or at bolt heads that look harmless behind a window.',
     short: 'Guards on before power. No gloves, cuffs, lanyards or cloths near a shaft; nobody in its plane.',
     caution:
       'Guards go on before power does. No gloves, loose cuffs, lanyards or cloths near a shaft, and nobody stands in the plane of a shaft or tyre. Stop and isolate before reaching for a lamp, a probe or a camera.',
-    deferral: 'machine-guarding and work-equipment law, lockout rules, the standards on guards, distances and emergency stops (ISO 14120, ISO 13857, ISO 13850)',
+    deferral:
+      'machine-guarding and work-equipment law, lockout rules, the standards on guards, distances and emergency stops (ISO 14120, ISO 13857, ISO 13850)',
     applies: { when: 'shafts turn' },
   },
   {
@@ -70,7 +73,8 @@ export const cautions: readonly CautionRow[] = [
     stage: 'window',
     name: 'Clear plastic over hot oil',
     hazard: 'The plastic softens or cracks under stress in oil, and lets hot oil out at once.',
-    short: 'Sump cap set and watched. No loaded heat-up behind plastic; a second clear screen in front; look for crazing at each refit.',
+    short:
+      'Sump cap set and watched. No loaded heat-up behind plastic; a second clear screen in front; look for crazing at each refit.',
     caution:
       'Soak a stressed sample in the oil first. Set a sump cap well under what the material stands for long (polycarbonate is often quoted near 125 °C, acrylic far lower) and stop there. No loaded heat-up behind plastic. Put a second clear screen in front, look for crazing at each refit, and retire the part by hours.',
     deferral: 'the plastic maker’s data and the oil’s data sheet',
@@ -110,7 +114,8 @@ export const cautions: readonly CautionRow[] = [
     stage: 'hot-parts',
     name: 'Hot sump, skin and brakes',
     hazard: 'Burns, seals that fail, smoke.',
-    short: 'Stop temperature stated below the limits of part, oil and seals, with an automatic trip; a sign while it is hot.',
+    short:
+      'Stop temperature stated below the limits of part, oil and seals, with an automatic trip; a sign while it is hot.',
     caution:
       'State a stop temperature below the limits of part, oil and seals, and let a trip enforce it. A sign says hot until the skin is under the touch threshold that the lab has chosen.',
     deferral: 'ISO 13732-1, which gives burn thresholds and sets no limits, and the makers of oil and seals',
@@ -120,7 +125,8 @@ export const cautions: readonly CautionRow[] = [
     stage: 'fire',
     name: 'Fire',
     hazard: 'Oil mist, rags, hot lamps or brakes, a burst hose.',
-    short: 'Extinguisher for oil and electrics at hand, mist drawn off, margin to the flash point kept; never unattended.',
+    short:
+      'Extinguisher for oil and electrics at hand, mist drawn off, margin to the flash point kept; never unattended.',
     caution:
       'Keep an extinguisher suited to oil and electrics at hand and draw oil mist off. No smoking, no open flame, no heat-up without somebody there. Read the flash point from the data sheet and keep a margin to it.',
     deferral: 'the oil’s data sheet and the fire rules of the building',
@@ -160,7 +166,8 @@ export const cautions: readonly CautionRow[] = [
     stage: 'electric-drive',
     name: 'Battery-electric drive',
     hazard: 'High voltage, creep without warning, voltage made by turning the wheels.',
-    short: 'Where the drive is electric: maker’s isolation by a trained person, keys held; turning wheels can energise it.',
+    short:
+      'Where the drive is electric: maker’s isolation by a trained person, keys held; turning wheels can energise it.',
     caution:
       'Where the vehicle drives electrically, a trained person isolates it by the maker’s procedure and holds the keys. Turning the wheels can energise the machine.',
     deferral: 'the vehicle maker’s isolation procedure and licensed practice',
@@ -180,7 +187,8 @@ export const cautions: readonly CautionRow[] = [
     name: 'Airflow fan',
     hazard: 'Blades, flying grit, noise.',
     short: 'Mesh guard on, floor swept before the fan starts.',
-    caution: 'The mesh guard is on and the floor is swept before the fan starts. Hearing protection follows what was measured.',
+    caution:
+      'The mesh guard is on and the floor is swept before the fan starts. Hearing protection follows what was measured.',
     deferral: 'the fan maker’s data and the law on noise at work',
     applies: { when: 'fan' },
   },
@@ -198,7 +206,8 @@ export const cautions: readonly CautionRow[] = [
     name: 'After the stop',
     hazard: 'People come close too soon; some parts grow hotter after the stop.',
     short: 'Sign up until the probe, not the clock, says it is cool.',
-    caution: 'A sign and a timer stay up until the probe, not the clock, says it is cool. Some parts still rise after the stop.',
+    caution:
+      'A sign and a timer stay up until the probe, not the clock, says it is cool. Some parts still rise after the stop.',
     deferral: 'the lab’s own procedure',
     applies: { kinds: ['heat-up', 'cool-down', 'soak'] },
   },
@@ -215,7 +224,8 @@ export const cautions: readonly CautionRow[] = [
     stage: 'road',
     name: 'Road or hill route',
     hazard: 'Traffic, loss of oil far from help, an untried part on a public road.',
-    short: 'Legal, insured, production parts only; route and recovery planned; a second person watches the instruments.',
+    short:
+      'Legal, insured, production parts only; route and recovery planned; a second person watches the instruments.',
     caution:
       'Legal, insured, and with production parts only. Plan the route and the recovery, agree the stop temperature, and let a second person watch the instruments.',
     deferral: 'traffic law, the insurer, licensed practice',

@@ -110,9 +110,31 @@ export function tiltWords({ article, oil, fill_m3, tilt_ratio }: Cell): string {
   return `, ${percent} nose ${tilt_ratio > 0 ? 'up' : 'down'}`;
 }
 
-export const cellSpans = (view: View, cell: Cell): Span[] => [
-  articleSpan(view, cell.article),
-  `, ${cellDetail(cell)}`,
-];
+export const cellSpans = (view: View, cell: Cell): Span[] => [articleSpan(view, cell.article), `, ${cellDetail(cell)}`];
 
 export const titled = (figure: Pick<Figure, 'quantity' | 'at'>): string => capital(figureWords(figure));
+
+/** What a figure is of: a run, a cell, a cell less another, an oil. */
+export function subjectSpans(view: View, { subject, at }: Pick<Figure, 'subject' | 'at'>): Span[] {
+  const tilt = at.tilt === undefined ? '' : `, tilt ${at.tilt}`;
+  if (subject.run !== undefined)
+    return [
+      view.runs.some(({ id }) => id === subject.run)
+        ? { kind: 'link', to: `${view.base}runs/${subject.run}/`, text: subject.run }
+        : subject.run,
+    ];
+  if (subject.article === undefined) {
+    const oil = subject.oil ?? 'the series';
+    return [view.oils.has(oil) ? { kind: 'link', to: `${view.base}oils/${oil}/`, text: oil } : oil];
+  }
+  const { against } = subject;
+  const part = (article: string, fill = '', oil = ''): Span[] => [
+    articleSpan(view, article),
+    `, ${[fill, oil].filter((w) => w !== '').join(' of ')}`,
+  ];
+  return [
+    ...part(subject.article, subject.fill, subject.oil),
+    tilt,
+    ...(against ? [' less ', ...part(against.article, against.fill, against.oil)] : []),
+  ].filter((span) => span !== '');
+}

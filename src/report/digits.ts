@@ -51,10 +51,13 @@ export function quantityText(si: number, unit: string, decimals: number, withUs 
 
 /** A value in a named unit, to the place of its standard uncertainty where it has one. */
 export const givenText = (value: number, u: number | null, unit: string): string =>
-  withUnit(isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).value : exactText(value), unit);
+  withUnit(
+    isUncertain(u) && Number.isFinite(value) ? writeMeasured({ value, u, k: 1, unit }).value : exactText(value),
+    unit,
+  );
 
 export const uncertaintyText = (value: number, u: number | null, unit: string): string =>
-  isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).plusMinus : u === null || u === 0 ? 'exact' : '—';
+  isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).plusMinus : (u ?? 0) === 0 ? 'exact' : '—';
 
 /** "from 20 °C to 120 °C"; limits in SI. */
 export function rangeText(from: number | null, to: number | null, unit: string): string {
@@ -70,7 +73,7 @@ export function exactText(value: number): string {
   if (value === 0 || !Number.isFinite(value)) return numberText(value, 0);
   const decimals = Math.min(20, Math.max(0, 3 - Math.floor(Math.log10(Math.abs(value)))));
   const rounded = value.toFixed(decimals);
-  return writeNumber(value, /\./.test(rounded) ? rounded.replace(/\.?0+$/, '').split('.')[1]?.length ?? 0 : 0);
+  return writeNumber(value, /\./.test(rounded) ? (rounded.replace(/\.?0+$/, '').split('.')[1]?.length ?? 0) : 0);
 }
 
 interface Spoken {

@@ -22,7 +22,11 @@ export function checksPage(view: View): Page {
     banners: [],
     series: view.series.id,
     sections: files.map(([file, list], i) =>
-      section(`file-${String(i + 1)}`, file, list.flatMap((finding) => findingBlocks(view, finding))),
+      section(
+        `file-${String(i + 1)}`,
+        file,
+        list.flatMap((finding) => findingBlocks(view, finding)),
+      ),
     ),
   };
 }
@@ -39,12 +43,18 @@ export function findingsSection(view: View, run: string): Section | null {
 export const lineOf = ({ place }: Finding): string => `${place.file}:${String(place.line)}:${String(place.column)}`;
 
 export function findingSpans({ says, why, write, effect }: Finding): Span[] {
-  return [[says, why, write, effect].map(sentence).filter((part) => part !== '').join(' ')];
+  return [
+    [says, why, write, effect]
+      .map(sentence)
+      .filter((part) => part !== '')
+      .join(' '),
+  ];
 }
 
 function findingBlocks(view: View, finding: Finding): Block[] {
   const { place, level, says, why, write, effect } = finding;
-  const text = view.house && place.lineText !== undefined ? caret(place.lineText, place.column, place.length ?? 1) : null;
+  const text =
+    view.house && place.lineText !== undefined ? caret(place.lineText, place.column, place.length ?? 1) : null;
   return [
     prose(strong(`line ${String(place.line)}, column ${String(place.column)}`), ` ${level} `, code(finding.code)),
     ...(text === null ? [] : [{ kind: 'code', language: 'text', text } as const]),

@@ -15,29 +15,42 @@ export const methodText: readonly Section[] = [
         'Readings outside the plausible range, steps faster than the channel can move, and readings that stand still while others move are named as findings and not used. Seconds that a note excludes are left out with their reason.',
       ),
     ],
-    [{ name: 'Not filled in.', text: ['A gap stays a gap. Nothing is interpolated across it and nothing is smoothed.'] }],
+    [
+      {
+        name: 'Not filled in.',
+        text: ['A gap stays a gap. Nothing is interpolated across it and nothing is smoothed.'],
+      },
+    ],
   ),
   section('levels', 'Litres, level, immersion', [
     prose(
       'The mass poured in and the oil’s density at that temperature give litres at 20 °C. The article’s level table, straight between surveyed rows and refused outside them, gives the static level; with the ring gear’s radius that is the immersion. The litres that would bring an article to the baseline’s level come from the same table.',
     ),
-    prose('A level read at the rig more than the series’ tolerance away from the table is a finding on the run’s sheet.'),
+    prose(
+      'A level read at the rig more than the series’ tolerance away from the table is a finding on the run’s sheet.',
+    ),
   ]),
   section(
     'spin',
     'Spin loss',
     [
       listOf([
-        ['At each step the readings of the steady window are averaged; the window must hold its speed and its sump temperature.'],
+        [
+          'At each step the readings of the steady window are averaged; the window must hold its speed and its sump temperature.',
+        ],
         ['The torque flange’s zero, read before and after, is taken out in proportion to time.'],
         ['Net torque at the input times the pinion’s speed is spin power.'],
-        ['It is brought to the reference temperatures by exponents of speed and viscosity that are fitted to the run’s own steps. The sheet gives the exponents and how well the steps could part them.'],
+        [
+          'It is brought to the reference temperatures by exponents of speed and viscosity that are fitted to the run’s own steps. The sheet gives the exponents and how well the steps could part them.',
+        ],
       ]),
     ],
     [
       {
         name: 'Which temperature.',
-        text: ['A cooler article has thicker oil and therefore more spin loss at its own temperature. Common and own temperature are two figures.'],
+        text: [
+          'A cooler article has thicker oil and therefore more spin loss at its own temperature. Common and own temperature are two figures.',
+        ],
       },
     ],
   ),
@@ -46,16 +59,32 @@ export const methodText: readonly Section[] = [
     'Heat-up',
     [
       listOf([
-        [strong('Time to limit'), ' is the first crossing after which the sump stays above the limit for the agreed hold. Not reached is a bound.'],
-        [strong('Heat made'), ' is power in at the input less power out at the hubs, each from torque and speed with zeros taken out.'],
-        [strong('Final temperature'), ' is extrapolated three ways: one store of heat, two stores joined by a conductance, and the tail of the curve alone. The misfit of each is printed; the one whose residuals allow it is taken, and the interval covers how far the others land.'],
-        [strong('Shed'), ' is heat made over the final rise; ', strong('store'), ' follows from the curve’s early slope and the heat made.'],
+        [
+          strong('Time to limit'),
+          ' is the first crossing after which the sump stays above the limit for the agreed hold. Not reached is a bound.',
+        ],
+        [
+          strong('Heat made'),
+          ' is power in at the input less power out at the hubs, each from torque and speed with zeros taken out.',
+        ],
+        [
+          strong('Final temperature'),
+          ' is extrapolated three ways: one store of heat, two stores joined by a conductance, and the tail of the curve alone. The misfit of each is printed; the one whose residuals allow it is taken, and the interval covers how far the others land.',
+        ],
+        [
+          strong('Shed'),
+          ' is heat made over the final rise; ',
+          strong('store'),
+          ' follows from the curve’s early slope and the heat made.',
+        ],
       ]),
     ],
     [
       {
         name: 'Near the end.',
-        text: ['Where a limit lies close below the final temperature the curve is flat, and the time to it is mostly noise. Such a time is marked.'],
+        text: [
+          'Where a limit lies close below the final temperature the curve is flat, and the time to it is mostly noise. Such a time is marked.',
+        ],
       },
     ],
   ),
@@ -75,13 +104,20 @@ export const methodText: readonly Section[] = [
         'Causes are combined by first-order propagation. The coverage factor follows from the effective degrees of freedom (JCGM 100:2008, G.4). Logged readings are not repeats: a repeat is a refit.',
       ),
     ],
-    [{ name: 'Digits.', text: ['Two digits of the standard uncertainty are kept, and the value is written to the same place.'] }],
+    [
+      {
+        name: 'Digits.',
+        text: ['Two digits of the standard uncertainty are kept, and the value is written to the same place.'],
+      },
+    ],
   ),
   section('comparing', 'Comparing', [
     listOf([
       ['Each cell is compared with baseline runs before and after it, so that a rig that wanders is seen.'],
       ['The scatter of refitting is pooled over all cells that were refitted.'],
-      ['All pairs of a standing are compared together (Tukey–Kramer), so that many comparisons do not make a difference by luck. Rows that share a letter are not separated.'],
+      [
+        'All pairs of a standing are compared together (Tukey–Kramer), so that many comparisons do not make a difference by luck. Rows that share a letter are not separated.',
+      ],
       [
         'A difference is ',
         verdict('separated'),
@@ -112,4 +148,3 @@ function columnMap(): string {
       tq_in:  { is: torque-in, unit: N·m, instrument: torque-low, sign: 1 }
       T_sump: { is: sump, unit: °C, instrument: sump-probe, plausible: [-40 °C, 200 °C], max-step: 2 K/s, stuck: 120 s }`;
 }
-

@@ -3,10 +3,11 @@ import { sources, type Reference } from '../physics/sources.ts';
 import { numberText, rangeText } from './digits.ts';
 import { methodText } from './method-text.ts';
 import type { Block, Page, Section } from './page.ts';
-import { counts, facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { counts, facts, link, listed, prose, row, section, tableBlock } from './spans.ts';
 
 /** What figures are made with: the way in words, then every relation with its range, its source and how its checks stand today. */
-export function methodPage(relations: readonly Relation[]): Page {
+export function methodPage(chapters: readonly Chapter[]): Page {
+  const relations = chapters.flatMap((chapter) => chapter.relations);
   const checked = relations.map((relation) => ({ relation, checks: today(relation) }));
   const all = checked.flatMap(({ checks }) => checks);
   const agree = all.filter(({ agrees }) => agrees).length;
@@ -25,7 +26,7 @@ export function methodPage(relations: readonly Relation[]): Page {
     series: null,
     sections: [
       ...methodText,
-      ...(relations.length === 0 ? [] : [contents(relations)]),
+      ...(relations.length === 0 ? [] : [contents(chapters)]),
       ...checked.map(({ relation, checks }) => relationSection(relation, checks)),
     ],
   };
@@ -33,13 +34,26 @@ export function methodPage(relations: readonly Relation[]): Page {
 
 export const relationPath = (id: string): string => `method/#${id}`;
 
-const contents = (relations: readonly Relation[]): Section =>
+interface Chapter {
+  readonly title: string;
+  readonly relations: readonly Relation[];
+}
+
+const contents = (chapters: readonly Chapter[]): Section =>
   section(
     'relations',
     'Relations',
     [
       prose('Outside its range a relation still gives a figure, and the figure says so.'),
-      listOf(relations.map(({ id, title }) => [link(relationPath(id), title)])),
+      facts(
+        chapters.map(({ title, relations }) => [
+          title,
+          listed(
+            relations.map((relation) => [link(relationPath(relation.id), relation.title)]),
+            ', ',
+          ),
+        ]),
+      ),
     ],
     [{ name: 'Grades.', text: [`${Object.values(grades).join('; ')}.`] }],
   );
@@ -58,7 +72,9 @@ function relationSection(relation: Relation, checks: ReturnType<typeof today>): 
     [
       { kind: 'formula', latex: relation.formula.latex, plain: relation.formula.plain },
       symbolTable(relation),
-      checks.length === 0 ? prose('No check against an outside source is held for it.') : checkTable(relation.id, checks),
+      checks.length === 0
+        ? prose('No check against an outside source is held for it.')
+        : checkTable(relation.id, checks),
     ],
     [
       { name: 'Source.', text: [sourceWords(sources[relation.source])] },

@@ -9,13 +9,7 @@ export function noteSection(view: View, note: NoteHead): Section {
   return section(
     'note',
     'The note',
-    [
-      words,
-      fold(
-        'Fields as typed',
-        facts(typedFields(view, note).map(([field, typed]) => [field, [code(typed)]])),
-      ),
-    ],
+    [words, fold('Fields as typed', facts(typedFields(view, note).map(([field, typed]) => [field, [code(typed)]])))],
     [{ name: 'Note.', text: [code(note.file)] }],
   );
 }

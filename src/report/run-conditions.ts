@@ -16,7 +16,12 @@ export function rawFileNote(view: View, run: Run): MarginNote | null {
   if (log === undefined) return { name: 'Raw file.', text: [code(run.log.file), ' could not be used.'] };
   return {
     name: 'Raw file.',
-    text: [code(run.log.file), `, ${numberText(log.rows, 0)} rows, sha-256 `, code(`${log.sha256.slice(0, 4)}…${log.sha256.slice(-4)}`), '.'],
+    text: [
+      code(run.log.file),
+      `, ${numberText(log.rows, 0)} rows, sha-256 `,
+      code(`${log.sha256.slice(0, 4)}…${log.sha256.slice(-4)}`),
+      '.',
+    ],
     ...(log.record.length === 0 ? {} : { list: log.record.map((line) => [line]) }),
   };
 }
@@ -24,7 +29,13 @@ export function rawFileNote(view: View, run: Run): MarginNote | null {
 export function rawFileFold(view: View, run: Run): Block | null {
   const log = view.input.record.logs.get(run.id);
   if (log === undefined) return null;
-  return fold('Raw file, whole', facts([['File', [code(log.file)]], ['SHA-256', [code(log.sha256)]]]));
+  return fold(
+    'Raw file, whole',
+    facts([
+      ['File', [code(log.file)]],
+      ['SHA-256', [code(log.sha256)]],
+    ]),
+  );
 }
 
 /** Dated and reasoned; nothing is deleted. */
@@ -51,7 +62,14 @@ export function conditionsSection(view: View, run: Run): Section {
     [
       facts([
         ['Article', [articleSpan(view, run.article)]],
-        ['Oil', [view.oils.has(run.oil) ? link(`${view.base}oils/${run.oil}/`, `${run.oil} ${view.oils.get(run.oil)!.name}`) : run.oil]],
+        [
+          'Oil',
+          [
+            view.oils.has(run.oil)
+              ? link(`${view.base}oils/${run.oil}/`, `${run.oil} ${view.oils.get(run.oil)!.name}`)
+              : run.oil,
+          ],
+        ],
         [
           'Filled',
           [
@@ -82,13 +100,11 @@ export function conditionsSection(view: View, run: Run): Section {
     ],
     [
       exclusionsNote(view, run),
-      ...cautionsFor(run, article, view.rig).map(
-        ({ stage, name, short }): MarginNote => ({
-          name: `${name}.`,
-          text: [short, ' ', link(`cautions/#${stage}`, 'More')],
-          code: `caution-${stage}`,
-        }),
-      ),
+      ...cautionsFor(run, article, view.rig).map(({ stage, name, short }): MarginNote => ({
+        name: `${name}.`,
+        text: [short, ' ', link(`cautions/#${stage}`, 'More')],
+        code: `caution-${stage}`,
+      })),
     ],
   );
 }

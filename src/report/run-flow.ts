@@ -10,7 +10,9 @@ import { derivedOf, type View } from './view.ts';
 
 /** A flow trial behind a window: what the level does as the gears turn. It is unloaded and says nothing about wear. */
 export function flowPage(view: View, run: Run): Page {
-  const levels = [...runFigures(view, run.id, 'running-level')].sort((a, b) => (speedOf(a.at) ?? 0) - (speedOf(b.at) ?? 0));
+  const levels = [...runFigures(view, run.id, 'running-level')].sort(
+    (a, b) => (speedOf(a.at) ?? 0) - (speedOf(b.at) ?? 0),
+  );
   const article = view.articles.get(run.article);
   return runPage(view, run, {
     lead: leadOf(view, run, () => flowLead(view, levels)),
@@ -51,9 +53,7 @@ export function flowPage(view: View, run: Run): Page {
             ]),
           ]),
       conditionsSection(view, run),
-      run.clips.length === 0
-        ? null
-        : section('clips', 'Clips', [listOf(run.clips.map((clip) => [code(clip)]))]),
+      run.clips.length === 0 ? null : section('clips', 'Clips', [listOf(run.clips.map((clip) => [code(clip)]))]),
     ],
   });
 }
@@ -80,7 +80,9 @@ function flowLead(view: View, levels: readonly Figure[]): Span[] {
 function levelChart(view: View, run: Run, levels: readonly Figure[]): Block | null {
   const points = levels.flatMap(pointOf);
   if (points.length === 0) return null;
-  const lines: SpeedData['lines'] = [{ label: `${run.article} running level`, mark: view.marks.get(run.article) ?? 0, points }];
+  const lines: SpeedData['lines'] = [
+    { label: `${run.article} running level`, mark: view.marks.get(run.article) ?? 0, points },
+  ];
   return {
     kind: 'chart',
     chart: {

@@ -45,11 +45,17 @@ function heatUpLead(view: View, run: Run): Span[] {
   const missed = crossings.filter(({ value }) => value === null);
   const [final] = runFigures(view, run.id, 'final-temperature');
   const clauses: Span[][] = [
-    ...(reached.length === 0 ? [] : [['reached ', ...listed(reached.map((f) => [`${limitText(f)} in `, cited(view, f)]))]]),
-    ...(missed.length === 0 ? [] : [['did not reach ', ...listed(missed.map((f) => [`${limitText(f)} (`, cited(view, f), ')']))]]),
+    ...(reached.length === 0
+      ? []
+      : [['reached ', ...listed(reached.map((f) => [`${limitText(f)} in `, cited(view, f)]))]]),
+    ...(missed.length === 0
+      ? []
+      : [['did not reach ', ...listed(missed.map((f) => [`${limitText(f)} (`, cited(view, f), ')']))]]),
     ...(final === undefined ? [] : [['is heading for ', cited(view, final)]]),
   ];
-  return clauses.length === 0 ? ['No crossing and no final temperature could be formed.'] : ['It ', ...listed(clauses, ', and '), '.'];
+  return clauses.length === 0
+    ? ['No crossing and no final temperature could be formed.']
+    : ['It ', ...listed(clauses, ', and '), '.'];
 }
 
 const limitOf = (figure: Figure): number => Number.parseFloat(figure.at.limit ?? '0');
@@ -62,7 +68,12 @@ function heatUpChart(view: View, run: Run, derived: DerivedRun | undefined): Blo
   const mark = view.marks.get(run.article) ?? 0;
   const skin = traceNamed(derived, 'skin');
   const baselineTrace = baseline && traceNamed(baseline, 'sump');
-  const line = (role: TraceData['lines'][number]['role'], label: string, trace: typeof sump, of = mark) => ({ label, mark: of, role, points: pointsOf(trace) });
+  const line = (role: TraceData['lines'][number]['role'], label: string, trace: typeof sump, of = mark) => ({
+    label,
+    mark: of,
+    role,
+    points: pointsOf(trace),
+  });
   const lines = [
     line('main', `${run.article} sump`, sump),
     ...(skin ? [line('second', `${run.article} skin`, skin)] : []),
@@ -102,7 +113,9 @@ function loadWords(view: View, derived: DerivedRun): string {
   const load = view.plan?.load;
   const air = derived.conditions.airflow_m_s;
   return [
-    load ? `under ${quantityText(load.powerOut_W, 'kW', 0)} at ${quantityText(load.outputSpeed_rad_s, 'rpm', 0).replace('rpm', view.speed)}` : 'under load',
+    load
+      ? `under ${quantityText(load.powerOut_W, 'kW', 0)} at ${quantityText(load.outputSpeed_rad_s, 'rpm', 0).replace('rpm', view.speed)}`
+      : 'under load',
     air === null ? '' : `air ${quantityText(air, 'm/s', 1)}`,
   ]
     .filter((part) => part !== '')
@@ -114,7 +127,9 @@ function baselineRun(view: View, run: Run, own: DerivedRun): DerivedRun | undefi
   const { article, fill_m3 } = view.series.baseline;
   if (run.article === article && litres(own.cell.fill_m3) === litres(fill_m3)) return undefined;
   const distance = (d: DerivedRun): number =>
-    Math.abs(d.order - own.order) + (d.cell.oil === own.cell.oil ? 0 : 1e4) + (d.cell.tilt_ratio === own.cell.tilt_ratio ? 0 : 1e6);
+    Math.abs(d.order - own.order) +
+    (d.cell.oil === own.cell.oil ? 0 : 1e4) +
+    (d.cell.tilt_ratio === own.cell.tilt_ratio ? 0 : 1e6);
   return view.runs
     .filter(({ id, trial }) => trial === 'heat-up' && id !== run.id)
     .map(({ id }) => derivedOf(view, id))

@@ -47,7 +47,8 @@ export function runTitle(view: View, run: Run): string {
 /** Why no figure is made of a run, or null when it counts. */
 export function notCounted(view: View, run: Run): string | null {
   if (run.status === 'set aside') return `This run is set aside: ${run.statusReason ?? 'no reason was written'}.`;
-  if (run.status === 'superseded') return `This run is superseded${run.statusReason === null ? '' : `: ${run.statusReason}`}.`;
+  if (run.status === 'superseded')
+    return `This run is superseded${run.statusReason === null ? '' : `: ${run.statusReason}`}.`;
   if (run.status === 'draft') return 'This run is a draft: it is listed, and no figure is made of it.';
   const derived = derivedOf(view, run.id);
   if (derived === undefined) return 'No figure is made of this run: its note or its logger file could not be used.';
@@ -68,10 +69,17 @@ function banners(view: View, run: Run): Banner[] {
   const why = notCounted(view, run);
   return [
     run.releasedBy === null
-      ? { code: 'release-not-recorded', text: ['Release not recorded: the note names nobody who released this run to power.'] }
+      ? {
+          code: 'release-not-recorded',
+          text: ['Release not recorded: the note names nobody who released this run to power.'],
+        }
       : null,
-    cap ? { code: 'cap-exceeded', text: ['Cap exceeded: the sump passed the cap of the window that this article wears.'] } : null,
-    why === null || run.status === 'draft' ? null : { code: 'left-out', text: ['Left out: nothing on this sheet counts in a standing.'] },
+    cap
+      ? { code: 'cap-exceeded', text: ['Cap exceeded: the sump passed the cap of the window that this article wears.'] }
+      : null,
+    why === null || run.status === 'draft'
+      ? null
+      : { code: 'left-out', text: ['Left out: nothing on this sheet counts in a standing.'] },
   ].filter((banner) => banner !== null);
 }
 
@@ -89,7 +97,13 @@ export function beforePower(view: View, run: Run): MarginNote {
 }
 
 /** Every figure of the run, with how far it may be off, its class and its working. */
-export function givesSection(view: View, run: Run, skip: (figure: Figure) => boolean, margin: readonly (MarginNote | null)[], before: readonly Block[] = []): Section {
+export function givesSection(
+  view: View,
+  run: Run,
+  skip: (figure: Figure) => boolean,
+  margin: readonly (MarginNote | null)[],
+  before: readonly Block[] = [],
+): Section {
   const figures = (view.figuresOf.get(run.id) ?? []).filter((figure) => !skip(figure));
   return section(
     'what-it-gives',
@@ -153,4 +167,3 @@ export function remarksNote(derived: DerivedRun | undefined): MarginNote | null 
   if (derived === undefined || derived.remarks.length === 0) return null;
   return { name: 'Depends on.', text: [], list: derived.remarks.map((remark) => [remark]) };
 }
-

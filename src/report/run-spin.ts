@@ -73,7 +73,10 @@ function powerTable(view: View, figures: readonly Figure[]): Block[] {
       'spin-power',
       [`number ${view.speed}`, ...temperatures.map((sump) => `number ${headOf(sump)}`)],
       speeds.map(([speed, list]) =>
-        row(speed, ...temperatures.map((sump): Span[] => list.filter(({ at }) => at.sump === sump).map((f) => cited(view, f)))),
+        row(
+          speed,
+          ...temperatures.map((sump): Span[] => list.filter(({ at }) => at.sump === sump).map((f) => cited(view, f))),
+        ),
       ),
       'Spin power, ± half a 95 % interval. Each number leads to its working.',
     ),
@@ -109,7 +112,12 @@ export function pointOf(figure: Figure): { x: number; y: number; low: number; hi
   return x === null || value === null ? [] : [{ x, y: value, low: interval[0] ?? value, high: interval[1] ?? value }];
 }
 
-export function speedTable(id: string, speed: string, lines: SpeedData['lines'], unit: string): ReturnType<typeof table> {
+export function speedTable(
+  id: string,
+  speed: string,
+  lines: SpeedData['lines'],
+  unit: string,
+): ReturnType<typeof table> {
   return table(
     id,
     [`number ${speed}`, 'line', `number ${unit}`, 'number from', 'number to'],

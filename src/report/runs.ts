@@ -45,7 +45,9 @@ function runsPage(view: View): Page {
     whereabouts: [link(view.base, view.series.title), ' · runs'],
     lead: [
       `${capital(counts(view.runs.length, 'run'))}, in the order they were run; ${out === 0 ? 'all of them count' : `${counts(out, 'of them counts', 'of them count')} for nothing and ${out === 1 ? 'says' : 'say'} why`}.`,
-      ...(view.held.runs === 0 ? [] : [` ${capital(counts(view.held.runs, 'run is', 'runs are'))} held back by the house.`]),
+      ...(view.held.runs === 0
+        ? []
+        : [` ${capital(counts(view.held.runs, 'run is', 'runs are'))} held back by the house.`]),
     ],
     banners: [],
     series: view.series.id,
@@ -79,7 +81,14 @@ export function runRow(view: View, run: Run): ReturnType<typeof row> {
 /** One figure for the list: the power at the reference, where it is heading, the level at the top step, the time constant. */
 function mainFigure(view: View, run: Run): Span[] {
   const figures = view.figuresOf.get(run.id) ?? [];
-  const wanted = { flow: 'running-level', spin: 'spin-power', 'heat-up': 'final-temperature', 'cool-down': 'time-constant', soak: '', check: '' }[run.trial];
+  const wanted = {
+    flow: 'running-level',
+    spin: 'spin-power',
+    'heat-up': 'final-temperature',
+    'cool-down': 'time-constant',
+    soak: '',
+    check: '',
+  }[run.trial];
   const own = figures.filter(({ quantity }) => quantity === wanted);
   const main = run.trial === 'spin' ? mainPower(view, own) : own.at(-1);
   return main === undefined ? [] : [cited(view, main)];

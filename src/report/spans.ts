@@ -26,7 +26,7 @@ export const section = (
   margin: margin.filter((note) => note !== null),
 });
 
-/** Columns in short: "wide figure", "number value", "text class". */
+/** Columns in short: "wide figure", "number value", "bar share", "class". */
 export function table(
   id: string,
   heads: readonly string[],
@@ -59,6 +59,8 @@ export const capital = (text: string): string => text.charAt(0).toUpperCase() + 
 const isList = (cell: Span | readonly Span[]): cell is readonly Span[] => Array.isArray(cell);
 
 function column(head: string): TableColumn {
-  const align = (['number', 'wide', 'text'] as const).find((name) => head === name || head.startsWith(`${name} `));
-  return { head: align === undefined ? head : head.slice(align.length + 1), align: align ?? 'text' };
+  const [first = '', ...rest] = head.split(' ');
+  if (first === 'number' || first === 'wide') return { head: rest.join(' '), align: first };
+  if (first === 'bar') return { head: rest.join(' '), align: 'number', bar: true };
+  return { head, align: 'text' };
 }

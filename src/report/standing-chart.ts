@@ -36,7 +36,11 @@ export function standingChart(view: View, standing: Standing, id: string): Chart
     caption: [
       `Groups that share a letter are not separated (all pairs, Tukey–Kramer). Intervals hold for all rows together. Drawn from ${counts(runs.size, 'run')}.`,
     ],
-    data: standingData(view, standing, `${noun} less the bracketing baseline, ${unit} (${[conditions, `oil ${standing.oil}`].filter((s) => s !== '').join(', ')})`),
+    data: standingData(
+      view,
+      standing,
+      `${noun} less the bracketing baseline, ${unit} (${[conditions, `oil ${standing.oil}`].filter((s) => s !== '').join(', ')})`,
+    ),
     table: standingTable(view, standing, `${id}-table`),
   };
 }

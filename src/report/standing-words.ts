@@ -42,7 +42,8 @@ export function standingTitle(view: View, standing: Standing): string {
   const separated = rows.filter(({ effect }) => effect?.separated === true).length;
   const where = whereWords(view, standing);
   if (rows.length === 0) return `${where} nothing can be compared yet`;
-  if (rows.length === 1) return `${where} the one compared is ${separated === 1 ? '' : 'not '}separated from the baseline`;
+  if (rows.length === 1)
+    return `${where} the one compared is ${separated === 1 ? '' : 'not '}separated from the baseline`;
   if (separated === 0) return `${where} none of ${countWord(rows.length)} is separated from the baseline`;
   if (separated === rows.length) return `${where} all ${countWord(rows.length)} are separated from the baseline`;
   return `${where} ${countWord(separated)} of ${countWord(rows.length)} ${separated === 1 ? 'is' : 'are'} separated from the baseline`;
@@ -54,7 +55,9 @@ export function whereWords(view: View, standing: Standing): string {
   const at = conditionsOf(standing.at, null, view.naming);
   if (standing.quantity === 'limit-crossing')
     return `By time to ${(at.limit ?? 'the limit').replace(' Cel', ' °C')}${oil}`;
-  const conditions = conditionWords(at).replace(', sump ', ' and ').replace(/^sump /, '');
+  const conditions = conditionWords(at)
+    .replace(', sump ', ' and ')
+    .replace(/^sump /, '');
   if (standing.quantity === 'spin-power' && conditions !== '') return `At ${conditions}${oil}`;
   return `By ${quantityWords(standing.quantity)}${conditions === '' ? '' : ` at ${conditions}`}${oil}`;
 }
@@ -71,19 +74,23 @@ export function standingSentence(view: View, standing: Standing): Span[] {
   const noun = quantityWords(standing.quantity);
   const than: Span[] = [' than ', articleSpan(view, standing.against.article), `, ${cellDetail(standing.against)}: `];
   const spans = [
-    ...sentence('less', [`${words.less(noun)}`, ...than]),
-    ...sentence('more', [`${words.more(noun)}`, ...than]),
+    ...sentence('less', [words.less(noun), ...than]),
+    ...sentence('more', [words.more(noun), ...than]),
     ...sentence('not separated', [verdict('Not separated'), ': ']),
     ...sentence('not ranked', [verdict('Not ranked'), ': ']),
   ];
-  return spans.length === 0 ? [capital(`${whereWords(view, standing)} nothing stands beside the baseline yet.`)] : spans;
+  return spans.length === 0
+    ? [capital(`${whereWords(view, standing)} nothing stands beside the baseline yet.`)]
+    : spans;
 }
 
 /** What the row is called: the word of the verdict, and its reason when there is no difference. */
 export function rowVerdict(row: StandingRow): Span[] {
   if (row.baseline) return ['baseline'];
   if (row.effect === null)
-    return [verdict('not ranked'), row.refused.length === 0 ? '' : ` (${row.refused.join('; ')})`].filter((s) => s !== '');
+    return [verdict('not ranked'), row.refused.length === 0 ? '' : ` (${row.refused.join('; ')})`].filter(
+      (s) => s !== '',
+    );
   return [verdict(row.effect.separated ? 'separated' : 'not separated')];
 }
 
@@ -109,10 +116,11 @@ function sideWords(quantity: string): { less: (noun: string) => string; more: (n
   return { less: (noun) => `Less ${noun}`, more: (noun) => `More ${noun}` };
 }
 
-const isMain = (view: View, { quantity, at, oil }: Standing): boolean => {
+export const isMain = (view: View, { quantity, at, oil }: Pick<Standing, 'quantity' | 'at' | 'oil'>): boolean => {
   const { outputSpeed_rad_s, mainSump_K, mainLimit_K } = view.series.reference;
   if (oil !== view.series.baseline.oil) return false;
-  if (quantity === 'limit-crossing') return mainLimit_K !== null && at.limit_K !== undefined && near(at.limit_K, mainLimit_K);
+  if (quantity === 'limit-crossing')
+    return mainLimit_K !== null && at.limit_K !== undefined && near(at.limit_K, mainLimit_K);
   return (
     (at.outputSpeed_rad_s === undefined || near(at.outputSpeed_rad_s, outputSpeed_rad_s)) &&
     (at.sump_K === undefined || (at.sump_K !== 'own' && near(at.sump_K, mainSump_K)))

@@ -94,7 +94,9 @@ export function sureNote(view: View, standing: Standing): MarginNote {
       'Intervals are of the difference from the baseline that brackets it. ',
       ...(largest.length === 0
         ? []
-        : [`Of the first row’s doubt, ${largest.map(({ name, share }) => `${name} is ${numberText(share * 100, 0)} %`).join(', ')}.`]),
+        : [
+            `Of the first row’s doubt, ${largest.map(({ name, share }) => `${name} is ${numberText(share * 100, 0)} %`).join(', ')}.`,
+          ]),
     ],
   };
 }
@@ -140,17 +142,17 @@ function notRanked(view: View): Section | null {
   return section('not-ranked', 'Not ranked', [
     prose('These were run under conditions that do not match, so no difference is formed.'),
     tableBlock(
-          'not-ranked-table',
-          ['wide article and fill', 'against', 'quantity', 'wide reason'],
-          refusals.map(({ cell, against, quantity, reasons }) =>
-            row(
-              [articleSpan(view, cell.article), `, ${cellDetail(cell)}, ${cell.oil}`],
-              `${against.article}, ${cellDetail(against)}, ${against.oil}`,
-              quantityWords(quantity),
-              reasons.join('; '),
-            ),
-          ),
+      'not-ranked-table',
+      ['wide article and fill', 'against', 'quantity', 'wide reason'],
+      refusals.map(({ cell, against, quantity, reasons }) =>
+        row(
+          [articleSpan(view, cell.article), `, ${cellDetail(cell)}, ${cell.oil}`],
+          `${against.article}, ${cellDetail(against)}, ${against.oil}`,
+          quantityWords(quantity),
+          reasons.join('; '),
         ),
+      ),
+    ),
   ]);
 }
 

@@ -29,6 +29,8 @@ export interface View {
   readonly figures: readonly Figure[];
   readonly figuresOf: ReadonlyMap<string, readonly Figure[]>;
   readonly findings: readonly Finding[];
+  /** Files that these readers are not to hear of. */
+  readonly hidden: ReadonlySet<string>;
   readonly held: { readonly runs: number; readonly notes: number };
   /** Article id → index into the marks of the house. */
   readonly marks: ReadonlyMap<string, number>;
@@ -73,8 +75,10 @@ export function viewOf(input: SeriesInput): View {
     figures,
     figuresOf: groupBy(figures, ({ id }) => subjectOfId(id)),
     findings: input.findings.filter(
-      ({ place, about }) => !hiddenFiles.has(place.file) && (about?.run === undefined || !hiddenSubjects.has(about.run)),
+      ({ place, about }) =>
+        !hiddenFiles.has(place.file) && (about?.run === undefined || !hiddenSubjects.has(about.run)),
     ),
+    hidden: hiddenFiles,
     held: {
       runs: input.held.runs + runs.length - visibleRuns.length,
       notes: input.held.notes + [...articles.values(), ...oils.values()].filter((note) => !shown(note)).length,

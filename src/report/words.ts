@@ -9,7 +9,10 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
     words: [
       ['axle, final drive', 'The gears that turn a propshaft’s turning into the wheels’, with their housing.'],
       ['pinion and ring gear', 'The driving and the driven member of the pair. The ring gear dips into the sump.'],
-      ['hypoid, spiral bevel', 'Kinds of pair. In a hypoid the pinion’s axis passes above or below the ring gear’s; that distance is the offset.'],
+      [
+        'hypoid, spiral bevel',
+        'Kinds of pair. In a hypoid the pinion’s axis passes above or below the ring gear’s; that distance is the offset.',
+      ],
       ['cover, bowl, housing', 'The bolted lid, a lid deep enough to hold oil, and the carrier that it closes.'],
       ['sump', 'The oil at rest in the housing, and its temperature.'],
       ['fill', 'The volume put in. It is shown in litres at 20 °C, whatever the oil’s temperature was at the scale.'],
@@ -31,13 +34,28 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       ['churning, windage', 'Drag of parts through oil, and through air and mist.'],
       ['mesh loss', 'Loss that grows with load.'],
       ['heat made', 'Loss power turned into heat, W: what goes in at the input less what comes out at the hubs.'],
-      ['shed', 'Heat given off for each kelvin of rise above ambient, W/K. It belongs to the whole axle, not to a cover alone.'],
+      [
+        'shed',
+        'Heat given off for each kelvin of rise above ambient, W/K. It belongs to the whole axle, not to a cover alone.',
+      ],
       ['store', 'Heat that one kelvin more of housing, gears and oil takes up, kJ/K.'],
-      ['final temperature, final rise', 'Where a heat-up is heading if it went on, and that temperature less ambient. It is extrapolated, and says how.'],
-      ['time to limit', 'Time from load on until the sump stays above a limit for the agreed hold. Not reached is a result: “> 150 min”.'],
+      [
+        'final temperature, final rise',
+        'Where a heat-up is heading if it went on, and that temperature less ambient. It is extrapolated, and says how.',
+      ],
+      [
+        'time to limit',
+        'Time from load on until the sump stays above a limit for the agreed hold. Not reached is a result: “> 150 min”.',
+      ],
       ['time constant', 'Time in which the remaining difference shrinks to 37 %.'],
-      ['shed at rest', 'Shed with still gears, from a cool-down. Still oil stirs nothing, so this is not the running value.'],
-      ['pinion bearing above sump', 'Temperature of the pinion’s outer race less the sump’s: a sign of how well the bearing is supplied.'],
+      [
+        'shed at rest',
+        'Shed with still gears, from a cool-down. Still oil stirs nothing, so this is not the running value.',
+      ],
+      [
+        'pinion bearing above sump',
+        'Temperature of the pinion’s outer race less the sump’s: a sign of how well the bearing is supplied.',
+      ],
     ],
   },
   {
@@ -52,10 +70,22 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       ['effect', 'Change against the baseline, with its interval.'],
       ['standing', 'Articles side by side with intervals and letters. It gives no places.'],
       ['group letters', 'Rows that share a letter are not separated from each other.'],
-      ['separated', 'The interval of the difference, widened for the number of comparisons in the family, leaves out zero.'],
-      ['not separated', 'That interval holds zero. The runs cannot tell the two apart; they may still differ by less than they could show.'],
-      ['not ranked', 'The two were not run under matching conditions, so no difference is formed. The reason stands beside it.'],
-      ['same litres, same level', 'Two ways to be fair. A roomier bowl at the same litres stands lower; at the same level it holds more.'],
+      [
+        'separated',
+        'The interval of the difference, widened for the number of comparisons in the family, leaves out zero.',
+      ],
+      [
+        'not separated',
+        'That interval holds zero. The runs cannot tell the two apart; they may still differ by less than they could show.',
+      ],
+      [
+        'not ranked',
+        'The two were not run under matching conditions, so no difference is formed. The reason stands beside it.',
+      ],
+      [
+        'same litres, same level',
+        'Two ways to be fair. A roomier bowl at the same litres stands lower; at the same level it holds more.',
+      ],
       ['smallest difference', 'What these runs could just have separated.'],
     ],
   },
@@ -64,8 +94,14 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
     heading: 'Doubt',
     words: [
       ['interval', 'Where the true value is expected to lie in 95 of 100 cases, if every cause of error is known.'],
-      ['standard uncertainty', 'One standard deviation of what the figure may be off; the interval is it times the coverage factor k.'],
-      ['cause', 'One source of error, with the reach that it has: a reading, a run, a refit, a day, a state of the rig, the series.'],
+      [
+        'standard uncertainty',
+        'One standard deviation of what the figure may be off; the interval is it times the coverage factor k.',
+      ],
+      [
+        'cause',
+        'One source of error, with the reach that it has: a reading, a run, a refit, a day, a state of the rig, the series.',
+      ],
       ['shared cause', 'A cause in both of two figures, such as one torque cell. It cancels in their difference.'],
       ['measured', 'Read from an instrument and averaged.'],
       ['derived from measurement', 'Calculated from measured values by a relation that is named.'],
@@ -101,7 +137,9 @@ export function wordsPage(): Page {
     title: 'Words',
     description: 'The words of these pages, each with one meaning.',
     whereabouts: ['The book · words'],
-    lead: ['Each word has one meaning throughout the book. Where people use several words for a thing, one was chosen and kept.'],
+    lead: [
+      'Each word has one meaning throughout the book. Where people use several words for a thing, one was chosen and kept.',
+    ],
     banners: [],
     series: null,
     sections: vocabulary.map(({ id, heading, words }) =>

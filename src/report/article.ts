@@ -1,0 +1,191 @@
+import type { Article } from '../trial/article.ts';
+import type { Effect } from '../trial/compared.ts';
+import { levelChart, sectionDrawing } from './article-drawing.ts';
+import { articleSpan, articleWords, cellDetail, citedValue, doubtOf, figureWords, toWorking, cited } from './cite.ts';
+import { quantityText } from './digits.ts';
+import { noteSection } from './note-fields.ts';
+import type { Block, MarginNote, Page, Section, Span, TableRow } from './page.ts';
+import { runRow } from './runs.ts';
+import { capital, facts, fold, link, listOf, listed, prose, row, section, tableBlock, verdict } from './spans.ts';
+import { bearingSpans, isLoss } from './standing-chart.ts';
+import { effectFigure, isMain } from './standing-words.ts';
+import type { View } from './view.ts';
+
+/** One thing that is compared: what it is, where oil stands in it, and what it changes. */
+export function articlePage(view: View, article: Article): Page {
+  const effects = view.input.compared.effects.filter(
+    ({ cell, against }) => cell.article === article.id && view.articles.has(against.article),
+  );
+  return {
+    kind: 'article',
+    path: `${view.base}articles/${article.id}/`,
+    title: articleWords(view, article.id),
+    description: `Article sheet of ${articleWords(view, article.id)} in ${view.series.title}.`,
+    whereabouts: [link(view.base, view.series.title), ` · article sheet · ${spaced(article.role)}`],
+    lead: articleLead(view, article, effects),
+    banners: [],
+    series: view.series.id,
+    sections: [
+      section(
+        'picture',
+        null,
+        [sectionDrawing(view, article, 'section')],
+        [obtainedNote(article), limitNote(view, article)],
+      ),
+      article.differences.length === 0
+        ? null
+        : section(
+            'differences',
+            'What this copy changes',
+            [listOf(article.differences.map((text) => [text]))],
+            [standsIn(view, article)],
+          ),
+      effectsSection(view, article, effects),
+      article.levelTable === null
+        ? null
+        : section('level', 'Where the oil stands', [levelChart(view, article)], [adviceNote(article)]),
+      runsSection(view, article),
+      factsSection(view, article),
+      noteSection(view, article),
+    ].filter((s) => s !== null),
+  };
+}
+
+function articleLead(view: View, article: Article, effects: readonly Effect[]): readonly Span[] {
+  if (article.id === view.series.baseline.article)
+    return ['All others are compared with it: it is the baseline of the series.'];
+  if (article.role === 'window_copy')
+    return ['A copy with a window, for watching the oil. It is not for heat, and no loss is compared with it.'];
+  const main = effects.filter((e) => isMain(view, { ...e, oil: e.cell.oil }) && e.against.article !== article.id);
+  const quantity = main[0]?.quantity;
+  const named = main.filter((e) => e.quantity === quantity);
+  if (named.length === 0) return ['It was not compared with the baseline under the main condition of the series.'];
+  return [
+    `${capital(figureWords({ quantity: quantity!, at: effectFigure(view, named[0]!)?.at ?? {} }))} less that of `,
+    articleSpan(view, named[0]!.against.article),
+    ': ',
+    ...listed(
+      named.map((effect): Span[] => {
+        const figure = effectFigure(view, effect);
+        return [
+          ...(figure ? [cited(view, figure)] : []),
+          ` with ${cellDetail(effect.cell)} (`,
+          verdict(effect.separated ? 'separated' : 'not separated'),
+          ')',
+        ];
+      }),
+    ),
+    '.',
+  ];
+}
+
+function effectsSection(view: View, article: Article, effects: readonly Effect[]): Section | null {
+  if (effects.length === 0) return null;
+  const main = effects.filter((e) => isMain(view, { ...e, oil: e.cell.oil }));
+  const others = effects.filter((e) => !main.includes(e));
+  const of = (id: string, list: readonly Effect[]): Block =>
+    tableBlock(
+      id,
+      ['wide difference', 'fill, oil', 'against', 'number value', 'number 95 %', 'word', 'basis', ''],
+      list.flatMap((effect) => effectRow(view, effect)),
+    );
+  const losses = main.filter(({ quantity }) => isLoss(quantity));
+  return section(
+    'effects',
+    'What it changes',
+    [
+      prose('Each row is this article less what it is compared with.'),
+      main.length === 0 ? null : of('effects-main', main),
+      others.length === 0 ? null : fold('Under the other conditions', of('effects-more', others)),
+    ],
+    losses.length === 0 ? [] : [besideNote(view, article, losses[0]!)],
+  );
+}
+
+function effectRow(view: View, effect: Effect): TableRow[] {
+  const figure = effectFigure(view, effect);
+  if (figure === undefined) return [];
+  return [
+    row(
+      figureWords(figure),
+      `${cellDetail(effect.cell)}, ${effect.cell.oil}`,
+      `${effect.against.article}, ${cellDetail(effect.against)}, ${effect.against.oil}`,
+      citedValue(view, figure),
+      doubtOf(figure),
+      verdict(effect.separated ? 'separated' : 'not separated'),
+      effect.basis,
+      toWorking(view, figure),
+    ),
+  ];
+}
+
+/** Less loss may mean less oil at the pinion. */
+const besideNote = (view: View, article: Article, effect: Effect): MarginNote => ({
+  name: 'Beside the loss.',
+  text: [
+    `Pinion bearing above sump in ${article.id}, ${cellDetail(effect.cell)}: `,
+    ...bearingSpans(view, { cell: effect.cell, effect }),
+    '. Pinion supply not graded here yet.',
+  ],
+});
+
+function runsSection(view: View, article: Article): Section {
+  const runs = view.runs.filter((run) => run.article === article.id).sort((a, b) => a.order - b.order);
+  return section('runs', 'Runs', [
+    runs.length === 0
+      ? prose('None that can be shown.')
+      : tableBlock(
+          'article-runs',
+          ['run', 'number order', 'date', 'wide article and fill', 'oil', 'status', 'number main figure'],
+          runs.map((run) => runRow(view, run)),
+        ),
+  ]);
+}
+
+const factsSection = (view: View, article: Article): Section =>
+  section('facts', 'What it is', [
+    facts([
+      ['Kind', [spaced(article.kind)]],
+      ['Inside', [spaced(article.insideShape)]],
+      ['Material', [spaced(article.material)]],
+      article.wall_m === null ? null : ['Wall', [quantityText(article.wall_m, 'mm', 1, view.withUs)]],
+      article.mass_kg === null ? null : ['Mass', [quantityText(article.mass_kg, 'kg', 2, view.withUs)]],
+      article.heatCapacity_J_K === null
+        ? null
+        : ['Heat capacity', [quantityText(article.heatCapacity_J_K, 'kJ/K', 2, view.withUs)]],
+      article.maxSump_K === null
+        ? null
+        : ['Stated sump limit', [quantityText(article.maxSump_K, '°C', 0, view.withUs)]],
+      ['Condition', [spaced(article.condition)]],
+    ]),
+  ]);
+
+const obtainedNote = (article: Article): MarginNote => ({
+  name: 'One of how many.',
+  text: [
+    `${article.samples === 1 ? 'One sample' : `${String(article.samples)} samples`}, ${spaced(article.obtained)}, ${spaced(article.condition)}.`,
+  ],
+});
+
+const limitNote = (view: View, article: Article): MarginNote | null =>
+  article.maxSump_K === null
+    ? null
+    : {
+        name: 'Stated limit.',
+        text: [`Its maker states a sump of ${quantityText(article.maxSump_K, '°C', 0, view.withUs)} at the highest.`],
+      };
+
+const adviceNote = (article: Article): MarginNote | null =>
+  article.makerFillAdvice === null
+    ? null
+    : { name: 'Fill advice.', text: [`As it came with the part: ${article.makerFillAdvice}.`] };
+
+const standsIn = (view: View, article: Article): MarginNote => ({
+  name: 'Stands in for.',
+  text:
+    article.standsInFor.length === 0
+      ? ['Nothing named.']
+      : listed(article.standsInFor.map((id) => [articleSpan(view, id)])),
+});
+
+export const spaced = (word: string): string => word.replaceAll('_', ' ');

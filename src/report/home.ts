@@ -1,0 +1,65 @@
+import { sectionDrawing } from './article-drawing.ts';
+import type { BookInput } from './input.ts';
+import type { Page, Section, Span } from './page.ts';
+import { link, listOf, prose, section } from './spans.ts';
+import { standingOneLine } from './series.ts';
+import { articleSpan } from './cite.ts';
+import type { View } from './view.ts';
+
+/** The front page of the book opens with the question that the reader came for, and what was found. */
+export function homePage({ book }: BookInput, views: readonly View[]): Page {
+  const [first] = views;
+  return {
+    kind: 'book',
+    path: '',
+    title: book.hook.trim() === '' ? book.name : book.hook,
+    description: `${book.name}: ${views.map(({ series }) => series.title).join(', ')}.`,
+    whereabouts: [`${book.lab} · ${book.name}`],
+    lead: first === undefined ? ['Nothing is published here yet.'] : standingOneLine(first),
+    banners: [],
+    series: null,
+    sections: [
+      ...views.map((view, i) => seriesSection(view, i === 0)),
+      section('about', 'About these pages', [
+        listOf([
+          [link('guide/', 'How to read a page'), ', and how to start a book of your own.'],
+          [link('method/', 'How figures are come by'), ', with every relation, its source and its checks.'],
+          [link('cautions/', 'What to mind at the rig'), ', and whose word counts.'],
+          [link('words/', 'The words'), ', each with one meaning.'],
+        ]),
+        prose(`Corrections: ${book.contact}. Licence: ${book.licence}.`),
+      ]),
+    ],
+  };
+}
+
+function seriesSection(view: View, first: boolean): Section {
+  const { series } = view;
+  const baseline = view.articles.get(series.baseline.article);
+  const toSeries: Span = link(view.base, series.title);
+  return section(
+    series.id,
+    series.title,
+    [
+      first && baseline ? sectionDrawing(view, baseline, `section-${series.id}`) : null,
+      prose(series.question),
+      first ? null : prose(...standingOneLine(view)),
+      prose(
+        'Read ',
+        toSeries,
+        ', or go to the ',
+        link(`${view.base}standing/`, 'standing'),
+        ', the ',
+        link(`${view.base}runs/`, 'runs'),
+        ' or the ',
+        link(`${view.base}ledger/`, 'ledger'),
+        '.',
+      ),
+    ],
+    baseline
+      ? [{ name: 'Drawn.', text: [articleSpan(view, baseline.id), ', which everything is compared with.'] }].filter(
+          () => first,
+        )
+      : [],
+  );
+}

@@ -1,0 +1,110 @@
+import type { Oil } from '../trial/oil.ts';
+import { articleSpan, cellDetail, citedValue, doubtOf, figureWords, toWorking } from './cite.ts';
+import { dateWords } from './dates.ts';
+import { quantityText } from './digits.ts';
+import { noteSection } from './note-fields.ts';
+import type { Page, Section, Span } from './page.ts';
+import { facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { groupBy, type View } from './view.ts';
+
+const sourceWords: Readonly<Record<Oil['nuSource'], string>> = {
+  measured: 'measured',
+  data_sheet: 'from its data sheet',
+  typical: 'typical of its grade, not of this batch',
+};
+
+/** One lubricant: two viscosities with their source, what follows from them, and where it was used. */
+export function oilPage(view: View, oil: Oil): Page {
+  const figures = view.figuresOf.get(oil.id) ?? [];
+  return {
+    kind: 'oil',
+    path: `${view.base}oils/${oil.id}/`,
+    title: `${oil.id} ${oil.name}`,
+    description: `Oil sheet of ${oil.id} ${oil.name} in ${view.series.title}.`,
+    whereabouts: [link(view.base, view.series.title), ` · oil sheet · ${oil.grade}`],
+    lead: [
+      `${oil.grade}, ${oil.base === 'semi' ? 'part synthetic' : oil.base === 'unknown' ? 'base not known' : oil.base}: ${viscosityText(oil.nu40_m2_s)} at 40 °C and ${viscosityText(oil.nu100_m2_s)} at 100 °C, ${sourceWords[oil.nuSource]}.`,
+    ],
+    banners: [],
+    series: view.series.id,
+    sections: [
+      section(
+        'facts',
+        'What it is',
+        [
+          facts([
+            ['Grade as typed', [oil.grade]],
+            ['Base', [oil.base]],
+            ['Density at 15 °C', [quantityText(oil.density15_kg_m3, 'kg/m³', 0, view.withUs)]],
+            ['Specific heat', [quantityText(oil.specificHeat_J_kgK, 'J/(kg·K)', 0)]],
+            oil.maxSump_K === null ? null : ['Stated sump limit', [quantityText(oil.maxSump_K, '°C', 0, view.withUs)]],
+            ['Batch', [oil.batch]],
+            oil.openedOn === null ? null : ['Opened', [dateWords(oil.openedOn)]],
+            oil.hoursUsed_s === null ? null : ['Used before', [quantityText(oil.hoursUsed_s, 'h', 1)]],
+          ]),
+        ],
+        [
+          {
+            name: 'How sure.',
+            text: [
+              oil.nuSource === 'measured'
+                ? 'Its viscosities were measured.'
+                : `Its viscosities are ${sourceWords[oil.nuSource]}; another batch may differ.`,
+            ],
+          },
+        ],
+      ),
+      figures.length === 0
+        ? null
+        : section(
+            'what-it-gives',
+            'What follows',
+            [
+              tableBlock(
+                'figures',
+                ['wide figure', 'number value', 'number 95 %', 'class', ''],
+                figures.map((f) => row(figureWords(f), citedValue(view, f), doubtOf(f), f.class, toWorking(view, f))),
+              ),
+            ],
+            [
+              {
+                name: 'Between the two.',
+                text: [
+                  'By the straight line through both in the double logarithm of viscosity; see ',
+                  link('method/', 'Method'),
+                  '.',
+                ],
+              },
+            ],
+          ),
+      usedSection(view, oil),
+      noteSection(view, oil),
+    ].filter((s) => s !== null),
+  };
+}
+
+const viscosityText = (nu_m2_s: number): string => quantityText(nu_m2_s, 'mm²/s', nu_m2_s < 1e-4 ? 1 : 0);
+
+function usedSection(view: View, oil: Oil): Section {
+  const runs = view.runs.filter((run) => run.oil === oil.id);
+  const byCell = [
+    ...groupBy(runs, ({ article, id }) => {
+      const cell = view.input.derived.get(id)?.cell;
+      return `${article}|${cell ? cellDetail(cell) : ''}`;
+    }),
+  ].sort(([a], [b]) => (a < b ? -1 : 1));
+  return section('runs', 'Where it was used', [
+    byCell.length === 0
+      ? prose('In no run that can be shown.')
+      : listOf(
+          byCell.map(([key, list]): Span[] => {
+            const [article = '', detail = ''] = key.split('|');
+            return [
+              articleSpan(view, article),
+              detail === '' ? ': ' : `, ${detail}: `,
+              ...list.flatMap(({ id }, i): Span[] => [...(i === 0 ? [] : [', ']), link(`${view.base}runs/${id}/`, id)]),
+            ];
+          }),
+        ),
+  ]);
+}

@@ -1,0 +1,45 @@
+import { allRelations, chapters } from '../physics/all.ts';
+import { articlePage } from './article.ts';
+import { cautionsPage } from './cautions-page.ts';
+import { checksPage } from './finding-words.ts';
+import { guidePage } from './guide.ts';
+import { homePage } from './home.ts';
+import type { BookInput, SeriesInput } from './input.ts';
+import { ledgerPage } from './ledger-page.ts';
+import { methodPage } from './method.ts';
+import { oilPage } from './oil.ts';
+import type { Page } from './page.ts';
+import { planPage } from './plan.ts';
+import { rigPage } from './rig.ts';
+import { runPages } from './runs.ts';
+import { seriesPage } from './series.ts';
+import { standingPage } from './standing.ts';
+import { viewOf } from './view.ts';
+import { wordsPage } from './words.ts';
+import { workingPages } from './working.ts';
+
+/** Ledger → pages of one series. It makes no number: it looks figures up and says them. */
+export function seriesPages(input: SeriesInput): readonly Page[] {
+  if (input.audience === 'public' && input.record.series.shownTo !== 'public') return [];
+  const view = viewOf(input);
+  return [
+    seriesPage(view),
+    standingPage(view),
+    ...[...view.articles.values()].map((article) => articlePage(view, article)),
+    ...[...view.oils.values()].map((oil) => oilPage(view, oil)),
+    ...(view.rigShown ? [rigPage(view)] : []),
+    ...(view.plan ? [planPage(view, view.plan)] : []),
+    ...runPages(view),
+    ledgerPage(view),
+    ...workingPages(view, relationTitles),
+    checksPage(view),
+  ];
+}
+
+/** Pages that stand outside any series, home first. */
+export function bookPages(input: BookInput): readonly Page[] {
+  const shown = input.series.filter(({ record }) => input.audience === 'house' || record.series.shownTo === 'public');
+  return [homePage(input, shown.map(viewOf)), methodPage(chapters), cautionsPage(), wordsPage(), guidePage()];
+}
+
+const relationTitles: ReadonlyMap<string, string> = new Map(allRelations.map(({ id, title }) => [id, title]));

@@ -1,0 +1,247 @@
+import { shown } from '../trial/figures.ts';
+import type { Instrument, Rig } from '../trial/rig.ts';
+import { articleSpan } from './cite.ts';
+import { dateWords } from './dates.ts';
+import { numberText, quantityText, rangeText } from './digits.ts';
+import { noteSection } from './note-fields.ts';
+import type { Block, Page, SectionData, Span } from './page.ts';
+import { code, facts, fold, link, listed, listOf, prose, row, section, table, tableBlock } from './spans.ts';
+import type { View } from './view.ts';
+
+/** The rig: what lies inside the loss figure, the heights that oil meets, and every instrument. */
+export function rigPage(view: View): Page {
+  const { rig } = view;
+  return {
+    kind: 'rig',
+    path: `${view.base}rig/`,
+    title: rig.name,
+    description: `Rig sheet of ${rig.name}: geometry, boundary of the loss figure, instruments and states.`,
+    whereabouts: [link(view.base, view.series.title), ` · rig sheet ${rig.id} · ${spaced(rig.kind)}`],
+    lead: [`Everything between ${listedText(rig.boundary)} is inside its loss figure; nothing else is.`],
+    banners: [],
+    series: view.series.id,
+    sections: [
+      section(
+        'geometry',
+        'Gears and heights',
+        [drawing(view), geometry(view)],
+        [
+          { name: 'Heights.', text: ['From the axle centreline, negative below it.'] },
+          { name: 'Differential.', text: [`${spaced(rig.differential)}.`] },
+        ],
+      ),
+      section('boundary', 'What the loss figure holds', [
+        listOf(rig.boundary.map((part) => [part])),
+        facts([
+          ['Drive', [rig.drive]],
+          ['Absorbers', [rig.absorbers]],
+          rig.airflowDevice === null ? null : ['Airflow', [rig.airflowDevice]],
+        ]),
+      ]),
+      rig.window === null
+        ? null
+        : section('window', 'Windows', [
+            prose(
+              ...listed(rig.window.usedOn.map((id): Span[] => [articleSpan(view, id)])),
+              `: ${rig.window.material}, with a cap on the sump of ${quantityText(rig.window.maxSump_K, '°C', 0, view.withUs)}. `,
+              link('cautions/#window', 'Cautions for windows'),
+            ),
+          ]),
+      section(
+        'instruments',
+        'Instruments',
+        [instrumentTable(rig), ...rig.instruments.flatMap(details)],
+        [
+          {
+            name: 'Limits or k.',
+            text: ['An accuracy without a coverage factor is read as limits: equally likely anywhere between them.'],
+          },
+          {
+            name: 'Shared.',
+            text: ['Instruments of one group share one calibration error, which cancels in a difference.'],
+          },
+        ],
+      ),
+      section('states', 'States of the rig', [
+        tableBlock(
+          'states-table',
+          ['state', 'from', 'number gears run before', 'preload', 'wide note'],
+          rig.states.map(({ id, from, gearsetHours, preloadTouched, note }) => ({
+            ...row(
+              id,
+              dateWords(from),
+              gearsetHours === null ? 'not known' : `${numberText(gearsetHours, 0)} h`,
+              preloadTouched ? 'touched' : 'as before',
+              note,
+            ),
+            anchor: `state-${id}`,
+          })),
+        ),
+        prose('Runs of different states are not compared unless the series says so.'),
+      ]),
+      mapsSection(rig),
+      noteSection(view, rig),
+    ].filter((s) => s !== null),
+  };
+}
+
+function geometry(view: View): Block {
+  const { rig } = view;
+  const mm = (z_m: number): Span[] => [quantityText(z_m, 'mm', 0, view.withUs)];
+  return facts([
+    [
+      'Gears',
+      [`${spaced(rig.gearKind)}, ${numberText(rig.teethPinion, 0)} teeth into ${numberText(rig.teethRing, 0)}`],
+    ],
+    rig.hubReduction === 1 ? null : ['Hub reduction', [numberText(rig.hubReduction, 3)]],
+    ['Ring gear radius', mm(rig.ringRadius_m)],
+    rig.ringFace_m === null ? null : ['Ring gear face', mm(rig.ringFace_m)],
+    ['Pinion offset', mm(rig.offset_m)],
+    rig.rollingRadius_m === null ? null : ['Rolling radius', [quantityText(rig.rollingRadius_m, 'm', 3)]],
+    rig.tubeLip_z_m === null ? null : ['Tube lip', mm(rig.tubeLip_z_m)],
+    rig.fillerLip_z_m === null ? null : ['Filler lip', mm(rig.fillerLip_z_m)],
+    rig.floor_z_m === null ? null : ['Floor', mm(rig.floor_z_m)],
+    rig.pinionFront === null
+      ? null
+      : [
+          'Pinion front bearing',
+          [
+            `${quantityText(rig.pinionFront.ahead_m, 'mm', 0)} ahead, ${quantityText(rig.pinionFront.below_m, 'mm', 0)} below, race radius ${quantityText(rig.pinionFront.raceRadius_m, 'mm', 0)}`,
+          ],
+        ],
+  ]);
+}
+
+/** Dimensions of the rig alone: ring gear, pinion centreline, lips and floor. */
+function drawing({ rig }: View): Block {
+  const mm = (z_m: number): number => shown('static-level', z_m);
+  const heights = [
+    ['tube lip', rig.tubeLip_z_m],
+    ['filler lip', rig.fillerLip_z_m],
+    ['floor', rig.floor_z_m],
+  ] as const;
+  const lips = heights.flatMap(([label, z_m]) => (z_m === null ? [] : [{ z: mm(z_m), label }]));
+  const data: SectionData = {
+    kind: 'section',
+    ringRadius: mm(rig.ringRadius_m),
+    wall: [],
+    tray: null,
+    shroud: null,
+    levels: [],
+    lips,
+    pinion: { offset: mm(rig.offset_m) },
+    mark: 0,
+  };
+  return {
+    kind: 'chart',
+    chart: {
+      id: 'dimensions',
+      title: 'Ring gear, pinion centreline and heights, to scale',
+      alternative: `Seen along the axle, to scale in millimetres: the ring gear${lips.map(({ label }) => `, the ${label}`).join('')}, and the pinion centreline.`,
+      caption: ['To scale. The articles’ own insides stand on their sheets.'],
+      data,
+      table: table(
+        'dimensions-table',
+        ['wide height', 'number mm from the axle centreline'],
+        [
+          ...lips.map(({ label, z }) => row(label, numberText(z, 0))),
+          row('pinion centreline', numberText(mm(rig.offset_m), 0)),
+          row('bottom of the ring gear', numberText(-mm(rig.ringRadius_m), 0)),
+        ],
+      ),
+    },
+  };
+}
+
+const unitFor: Readonly<Partial<Record<Instrument['measures'], string>>> = {
+  torque: 'N·m',
+  speed: 'rpm',
+  temperature: '°C',
+  airflow: 'm/s',
+  level: 'mm',
+  mass: 'g',
+  time: 's',
+  pressure: 'kPa',
+  voltage: 'V',
+};
+
+const instrumentTable = (rig: Rig): Block =>
+  tableBlock(
+    'instruments-table',
+    ['instrument', 'wide what it measures', 'range', 'accuracy', 'calibrated', 'next due', 'group'],
+    rig.instruments.map(({ id, what, measures, range, accuracy, calibratedOn, nextDue, shareGroup }) => ({
+      ...row(
+        id,
+        what,
+        range === null ? 'not stated' : rangeText(range[0], range[1], unitFor[measures] ?? '1').replace('from ', ''),
+        accuracy.asWritten,
+        calibratedOn === null ? 'not stated' : dateWords(calibratedOn),
+        nextDue === null ? 'not stated' : dateWords(nextDue),
+        shareGroup,
+      ),
+      anchor: `instrument-${id}`,
+    })),
+  );
+
+function details({
+  id,
+  measures,
+  certificate,
+  checkedOn,
+  position,
+  repeat,
+  zero,
+  zeroPolicy,
+  tip_z_m,
+}: Instrument): Block[] {
+  const unit = unitFor[measures] ?? '1';
+  const rows = [
+    position === null ? null : (['Place', [position]] as const),
+    certificate === null ? null : (['Certificate', [certificate]] as const),
+    checkedOn === null ? null : (['Checked in place', [dateWords(checkedOn)]] as const),
+    repeat === null ? null : (['Repeat, one standard deviation', [repeatText(repeat, measures, unit)]] as const),
+    zero === 0 ? null : (['Kept zero, taken off every reading', [quantityText(zero, unit, 2)]] as const),
+    zeroPolicy === 'none'
+      ? null
+      : (['Zero', [zeroPolicy === 'kept' ? 'kept from the rig sheet' : 'read before and after each run']] as const),
+    tip_z_m.size === 0
+      ? null
+      : ([
+          'Tip',
+          [
+            [...tip_z_m]
+              .map(
+                ([article, z_m]) => `${quantityText(z_m, 'mm', 0)} in ${article === 'other' ? 'the others' : article}`,
+              )
+              .join(', '),
+          ],
+        ] as const),
+  ].filter((r) => r !== null);
+  return rows.length === 0 ? [] : [fold(id, facts(rows))];
+}
+
+/** A spread of temperatures is a difference. */
+const repeatText = (repeat: number, measures: string, unit: string): string =>
+  quantityText(repeat, measures === 'temperature' ? 'K' : unit, 3);
+
+const mapsSection = (rig: Rig) =>
+  section(
+    'columns',
+    'How the logger’s columns are read',
+    rig.maps.map((map) =>
+      fold(
+        map.id,
+        tableBlock(
+          `map-${map.id}`,
+          ['column', 'is', 'unit', 'sign', 'instrument'],
+          map.columns.map(({ header, is, unit, sign, instrument }) =>
+            row(code(header), spaced(is), unit ?? '', sign === -1 ? 'turned' : 'as read', instrument ?? ''),
+          ),
+        ),
+      ),
+    ),
+  );
+
+const spaced = (word: string): string => word.replaceAll('_', ' ').replaceAll('-', ' ');
+const listedText = (items: readonly string[]): string =>
+  items.length <= 1 ? (items[0] ?? 'input and output') : `${items[0]!} and ${items.at(-1)!}`;

@@ -1,0 +1,183 @@
+import { articleSpan, cited } from './cite.ts';
+import { dateWords } from './dates.ts';
+import { heatChart } from './heat-chart.ts';
+import { noteSection } from './note-fields.ts';
+import type { MarginNote, Page, Span } from './page.ts';
+import { notCounted } from './run-parts.ts';
+import { capital, counts, facts, link, listOf, listed, prose, section } from './spans.ts';
+import { standingChart } from './standing-chart.ts';
+import {
+  effectFigure,
+  mainStanding,
+  shownRows,
+  standingSentence,
+  standingTitle,
+  whereWords,
+} from './standing-words.ts';
+import { standingList, sureNote } from './standing.ts';
+import { quantityText } from './digits.ts';
+import type { View } from './view.ts';
+
+/** The front page of one series: what was asked, what was found, and where everything stands. */
+export function seriesPage(view: View): Page {
+  const { series } = view;
+  const main = mainStanding(view);
+  const list = standingList(view);
+  const heat = heatChart(view);
+  return {
+    kind: 'series',
+    path: view.base,
+    title: series.title,
+    description: series.summary,
+    whereabouts: [link('', view.input.book.name), ` · series · since ${dateWords(series.started)}`],
+    lead: main === undefined ? [series.summary] : [...standingOneLine(view)],
+    banners: [],
+    series: series.id,
+    sections: [
+      section(
+        'question',
+        'What was asked',
+        [prose(series.question), prose(series.summary)],
+        [
+          {
+            name: 'Compared with.',
+            text: [
+              articleSpan(view, series.baseline.article),
+              `, ${quantityText(series.baseline.fill_m3, 'L', 2, view.withUs)} of ${series.baseline.oil}.`,
+            ],
+          },
+          { name: 'Conflicts of interest.', text: [`${capital(series.conflicts)}.`] },
+        ],
+      ),
+      main === undefined
+        ? null
+        : section(
+            'picture',
+            standingTitle(view, main),
+            [
+              { kind: 'chart', chart: standingChart(view, main, 'main-standing') },
+              prose(
+                'Read with it: what each does to the pinion’s oil and bearing stands in the last column; pinion supply not graded here yet.',
+              ),
+            ],
+            [sureNote(view, main)],
+          ),
+      list === null
+        ? null
+        : section('found', 'What was found', [prose(...(main ? standingSentence(view, main) : [])), list]),
+      heat === null
+        ? null
+        : section(
+            'heat',
+            'Heat made and shed',
+            [heat],
+            [
+              {
+                name: 'Not a cover alone.',
+                text: ['Shed belongs to the whole axle: tubes, carrier and hubs give off heat too.'],
+              },
+            ],
+          ),
+      sheetsSection(view),
+      section(
+        'how-to-read',
+        'How to read it',
+        [
+          listOf([
+            ['A number that is a link leads to its working, down to the line of the raw file.'],
+            ['± is half a 95 % interval. Not separated means that these runs cannot tell; it does not mean alike.'],
+            ['Same litres and same level are two ways to be fair, and both are shown where both were run.'],
+            [
+              'The words stand under ',
+              link('words/', 'Words'),
+              ', the relations under ',
+              link('method/', 'Method'),
+              '.',
+            ],
+          ]),
+        ],
+        [heldNote(view)],
+      ),
+      section('terms', 'Licence and contact', [
+        facts([
+          ['Licence', [series.licence]],
+          ['Corrections', [view.input.book.contact]],
+        ]),
+      ]),
+      noteSection(view, series),
+    ].filter((s) => s !== null),
+  };
+}
+
+/** The finding of a series in one line: where, and the largest separated difference. */
+export function standingOneLine(view: View): Span[] {
+  const main = mainStanding(view);
+  if (main === undefined) return ['Nothing stands side by side yet.'];
+  const separated = shownRows(view, main)
+    .flatMap(({ effect }) => (effect?.separated === true ? [effect] : []))
+    .sort((a, b) => Math.abs(b.estimate.value) - Math.abs(a.estimate.value));
+  const [largest] = separated;
+  const figure = largest && effectFigure(view, largest);
+  if (largest === undefined || figure === undefined) return [`${standingTitle(view, main)}.`];
+  return [
+    `${standingTitle(view, main)}; furthest off is `,
+    articleSpan(view, largest.cell.article),
+    ', by ',
+    cited(view, figure),
+    `${whereWords(view, main).startsWith('At ') ? ' of spin power' : ''}.`,
+  ];
+}
+
+function sheetsSection(view: View) {
+  const { base } = view;
+  const out = view.runs.filter((run) => notCounted(view, run) !== null).length;
+  const sheet = (path: string, text: string): Span => link(`${base}${path}`, text);
+  return section('sheets', 'The sheets', [
+    facts([
+      ['Side by side', [sheet('standing/', 'Standing')]],
+      [
+        'Articles',
+        listed(
+          [...view.articles.keys()].map((id) => [articleSpan(view, id)]),
+          ', ',
+        ),
+      ],
+      view.oils.size === 0
+        ? null
+        : [
+            'Oils',
+            listed(
+              [...view.oils].map(([id, oil]) => [sheet(`oils/${id}/`, `${id} ${oil.name}`)]),
+              ', ',
+            ),
+          ],
+      [
+        'Rig and plan',
+        [
+          ...(view.rigShown ? [sheet('rig/', view.rig.name)] : []),
+          ...(view.rigShown && view.plan ? [', '] : []),
+          ...(view.plan ? [sheet('plan/', 'plan')] : []),
+        ],
+      ],
+      [
+        'Runs',
+        [
+          sheet('runs/', counts(view.runs.length, 'run')),
+          out === 0 ? '' : `, of which ${counts(out, 'counts', 'count')} for nothing`,
+        ].filter((s) => s !== ''),
+      ],
+      ['Figures', [sheet('ledger/', 'Ledger')]],
+      ['Findings', [sheet('checks/', 'What the checks found')]],
+    ]),
+  ]);
+}
+
+export function heldNote(view: View): MarginNote | null {
+  const { runs, notes } = view.held;
+  if (runs + notes === 0) return null;
+  const parts = [...(runs === 0 ? [] : [counts(runs, 'run')]), ...(notes === 0 ? [] : [counts(notes, 'other note')])];
+  return {
+    name: 'Held back.',
+    text: [`${capital(parts.join(' and '))} ${runs + notes === 1 ? 'is' : 'are'} not shown to the public.`],
+  };
+}

@@ -1,0 +1,39 @@
+import type { NavLink, SiteFrame } from './frame.ts';
+import type { SeriesInput } from './input.ts';
+import type { Book } from '../trial/book.ts';
+
+/** What stands around every page: the lab, one line of words for the book and one for each series, the foot. */
+export function siteFrame({ book, series }: { book: Book; series: readonly SeriesInput[] }): SiteFrame {
+  return {
+    lab: book.lab,
+    bookName: book.name,
+    language: book.language,
+    pathPrefix: book.pathPrefix,
+    invented: book.invented,
+    nav: [
+      ...series.map(({ record }) => ({ text: record.series.title, to: `series/${record.series.id}/` })),
+      { text: 'Method', to: 'method/' },
+      { text: 'Cautions', to: 'cautions/' },
+      { text: 'Words', to: 'words/' },
+      { text: 'Guide', to: 'guide/' },
+    ],
+    seriesNav: Object.fromEntries(series.map((one) => [one.record.series.id, seriesLinks(one)])),
+    footer: [`Licence: ${book.licence}`, `Corrections: ${book.contact}`],
+  };
+}
+
+/** The first link is the series itself. A rig or a plan that is held back has no page to lead to. */
+function seriesLinks({ record: { series, rig, plan }, audience }: SeriesInput): readonly NavLink[] {
+  const base = `series/${series.id}/`;
+  const shown = (note: { readonly shownTo: string } | null): boolean =>
+    note !== null && (audience === 'house' || note.shownTo === 'public');
+  return [
+    { text: series.title, to: base },
+    { text: 'Standing', to: `${base}standing/` },
+    { text: 'Runs', to: `${base}runs/` },
+    ...(shown(rig) ? [{ text: 'Rig', to: `${base}rig/` }] : []),
+    ...(shown(plan) ? [{ text: 'Plan', to: `${base}plan/` }] : []),
+    { text: 'Ledger', to: `${base}ledger/` },
+    { text: 'Checks', to: `${base}checks/` },
+  ];
+}
