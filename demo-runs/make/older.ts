@@ -69,6 +69,7 @@ const olderInstruments: readonly Instrument[] = instruments
   .filter(({ id }) => !['torque-high', 'level-eye'].includes(id))
   .map(({ checked, ...i }) => ({
     ...i,
+    ...(i.more ? { more: i.more.map((line) => line.replace(/, P1.*}/, ' }')) } : {}),
     ...(checked ? { checked: '2024-09-06' } : {}),
     ...{ calibrated: '2024-06-10', due: '2025-06-10', certificate: i.certificate.replace('Q-22', 'Q-17') },
   }));

@@ -58,12 +58,14 @@ export const lengths_s: Readonly<Record<Trial, number>> = {
 };
 
 /** Working days after the first, and the trials of the day in their order. The gap is the spring holiday. */
-const days = (
-  '0 FF,1 FF,2 FF,3 HC,4 S,7 HS,8 S,9 HS,10 S,11 HC,14 S,15 SS,16 HS,17 SS,18 HC,21 SS,22 HS,23 SS,24 SS,25 HS,' +
-  '28 SS,29 HS,30 SS,31 HC,36 SS,37 HS,38 SS,39 SS,42 HS,43 SS,44 SS,45 TT,46 T,49 T,50 T'
-)
-  .split(',')
-  .map((day) => ({ day: Number(day.split(' ')[0]), trials: [...day.split(' ')[1]!] }));
+const days = [
+  ...['0 F F', '1 F F', '2 F F', '3 H C', '4 S', '7 H S', '8 S', '9 H S', '10 S', '11 H C', '14 S', '15 S S', '16 H S'],
+  ...['17 S S', '18 H C', '21 S S', '22 H S', '23 S S', '24 S S', '25 H S', '28 S S', '29 H S', '30 S S', '31 H C'],
+  ...['36 S S', '37 H S', '38 S S', '39 S S', '42 H S', '43 S S', '44 S S', '45 T T', '46 T', '49 T', '50 T'],
+].map((line) => {
+  const [day, ...trials] = line.split(' ');
+  return { day: Number(day), trials };
+});
 
 export function runOrder(): readonly RunPlan[] {
   const queues = trialQueues();
