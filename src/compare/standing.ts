@@ -50,7 +50,7 @@ export function judge(input: {
     const u = standardUncertainty(estimate);
     const dof = effectiveDof(estimate, causes);
     const k = coverageFactor(series.coverage, dof);
-    const wide = tukeyKramer({ groups: family, dof: Math.max(2, dof), coverage: 1 - series.familyLevel });
+    const wide = familyFactor({ size: family, dof, celled, series });
     const around = (half: number): readonly [number, number] => [estimate.value - half, estimate.value + half];
     return {
       cell: row.cell,
@@ -82,7 +82,7 @@ export function judge(input: {
     const ranked = rows.filter((r) => r === base || judged.get(cellKey(r.cell)) !== null);
     const letters = compactLetters({
       order: [...ranked].sort((a, b) => a.estimate.value - b.estimate.value).map((r) => cellKey(r.cell)),
-      separated: (a, b) => apart(ranked, a, b, causes, series),
+      separated: (a, b) => apart({ ranked, celled, causes, series }, a, b),
     });
     for (const e of judged.values()) if (e !== null) effects.push(e);
     const bounded = group.bounded.filter((b) => b.run.cell.oil === oil && b.run.cell.tilt_ratio === tilt_ratio);
@@ -171,17 +171,25 @@ function besides(cells: readonly Row[], series: Series, compare: (row: Row, base
   }
 }
 
-function apart(rows: readonly Row[], a: string, b: string, causes: CauseTable, series: Series): boolean {
-  const [x, y] = [a, b].map((key) => rows.find((r) => cellKey(r.cell) === key)!.estimate) as [
-    Row['estimate'],
-    Row['estimate'],
-  ];
-  const d = difference(x, y);
-  const dof = Math.max(2, effectiveDof(d, causes));
-  return (
-    Math.abs(d.value) >
-    tukeyKramer({ groups: rows.length, dof, coverage: 1 - series.familyLevel }) * standardUncertainty(d)
-  );
+function apart(
+  of: { ranked: readonly Row[]; celled: Celled; causes: CauseTable; series: Series },
+  a: string,
+  b: string,
+): boolean {
+  const { ranked, celled, causes, series } = of;
+  const estimateOf = (key: string) => ranked.find((r) => cellKey(r.cell) === key)!.estimate;
+  const d = difference(estimateOf(a), estimateOf(b));
+  const wide = familyFactor({ size: ranked.length, dof: effectiveDof(d, causes), celled, series });
+  return Math.abs(d.value) > wide * standardUncertainty(d);
+}
+
+/**
+ * Tukey–Kramer factor of the family. Degrees of freedom are those of the pooled scatter where there is one, otherwise the
+ * effective ones of the pair, cut to whole numbers (JCGM 100 G.4.1 truncates too).
+ */
+function familyFactor(of: { size: number; dof: number; celled: Celled; series: Series }): number {
+  const dof = of.celled.repeatability?.dof ?? (of.dof > 120 ? Infinity : Math.max(2, Math.floor(of.dof)));
+  return tukeyKramer({ groups: of.size, dof, coverage: 1 - of.series.familyLevel });
 }
 
 function figures(group: Group, celled: Celled): CellFigure[] {

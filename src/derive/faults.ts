@@ -2,7 +2,7 @@ import type { Finding, Place } from '../finding/finding.ts';
 import type { ChannelKind } from '../trial/rig.ts';
 import type { Log } from '../trial/log.ts';
 import { meanOf } from './readings-of.ts';
-import { outputSpeed, readingOf, type Reading, type Stretch } from './reading.ts';
+import { readingOf, type Reading, type Stretch } from './reading.ts';
 import * as texts from './texts.ts';
 
 /** What looks wrong in a log once channels are held against each other. The tool suspects; a person decides. */
@@ -13,16 +13,15 @@ export interface Suspicion {
   readonly leftOut: string | null;
 }
 
-/** Order: unit first (nothing else can be judged then), then sign, swap, loose probe, starts and drifts. */
+/** Order: unit first (nothing else can be judged then), then loose probe, swap, starts and drifts. */
 export function suspect(input: Omit<Parameters<typeof readingOf>[0], 'drop'>): Suspicion {
   const reading = readingOf({ ...input, drop: [] });
   const unit = wrongUnit(reading);
   if (unit !== null) return { findings: [unit], drop: [], leftOut: 'its temperatures look like °F under a °C label' };
-  const sign = signFlips(reading);
   const loose = looseSkin(reading);
   return {
-    findings: [...sign.findings, ...loose.findings, ...swapped(reading), ...starts(reading), ...ambientDrift(reading)],
-    drop: [...sign.drop, ...loose.drop],
+    findings: [...loose.findings, ...swapped(reading), ...starts(reading), ...ambientDrift(reading)],
+    drop: loose.drop,
     leftOut: null,
   };
 }
@@ -50,30 +49,6 @@ function wrongUnit(reading: Reading): Finding | null {
     read,
     typed: run.ambient.start_K - 273.15,
   });
-}
-
-/** Input torque below minus half its run's middle value: no axle drives its motor for a few seconds. */
-function signFlips(reading: Reading): Pick<Suspicion, 'findings' | 'drop'> {
-  const { log, run } = reading;
-  const torque = reading.channel('torque-in');
-  const speed = outputSpeed(reading);
-  if (torque === null || speed === null || run.trial === 'cool-down') return { findings: [], drop: [] };
-  const middle = median(torque.filter((_, i) => Math.abs(speed[i]!) > 1));
-  if (!(Math.abs(middle) > 0.3)) return { findings: [], drop: [] };
-  const bad = (i: number): boolean => torque[i]! * Math.sign(middle) < -0.3 * Math.abs(middle) && speed[i]! > 1;
-  const found = stretches(torque.length, bad);
-  return {
-    findings: found.map(([from, to]) =>
-      texts.torqueSign({
-        place: rowPlace(log, from, 'torque-in'),
-        run: run.id,
-        lastLine: log.line[to]!,
-        seconds: log.time_s[to]! - log.time_s[from]! + stepOf(log),
-        reads: torque[from]!,
-      }),
-    ),
-    drop: found.map(([from, to]) => ({ kind: 'torque-in', from, to })),
-  };
 }
 
 /**
@@ -139,18 +114,6 @@ function ambientDrift(reading: Reading): Finding[] {
   return Math.abs(drift) > 3 ? [texts.ambientMoved({ place, run: run.id, drift })] : [];
 }
 
-/** Runs of rows for which `bad` holds; rows without a reading between two bad ones belong to them. */
-function stretches(n: number, bad: (i: number) => boolean): (readonly [number, number])[] {
-  const found: [number, number][] = [];
-  for (let i = 0; i < n; i++) {
-    if (!bad(i)) continue;
-    const last = found.at(-1);
-    if (last !== undefined && i - last[1] <= 3) last[1] = i;
-    else found.push([i, i]);
-  }
-  return found;
-}
-
 /** Row of the largest single rise of the gap in [from, to). */
 function sharpest(gap: Float64Array, from: number, to: number): number {
   let best = from + 1;
@@ -159,8 +122,3 @@ function sharpest(gap: Float64Array, from: number, to: number): number {
 }
 
 const stepOf = (log: Log): number => (log.rows > 1 ? (log.time_s[log.rows - 1]! - log.time_s[0]!) / (log.rows - 1) : 1);
-
-function median(values: Float64Array): number {
-  const sorted = values.filter((v) => !Number.isNaN(v)).sort();
-  return sorted.length === 0 ? NaN : sorted[Math.floor(sorted.length / 2)]!;
-}

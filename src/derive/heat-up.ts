@@ -4,20 +4,16 @@ import { meanOf } from './readings-of.ts';
 import type { At, Crossing, Given, ModelTried, Result, Step, Trace } from '../trial/derived.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { Plan } from '../trial/plan.ts';
-import {
-  calibration,
-  fitScatter,
-  gather,
-  modelSpread,
-  readingScatter,
-  zeroDrift,
-  type Contribution,
-} from './causes.ts';
+import { bearingRise } from './bearing.ts';
+import { calibration, fitScatter, gather, modelSpread, readingScatter, type Contribution } from './causes.ts';
+import { closureOf } from './closure.ts';
 import { firstSustained } from './crossings.ts';
 import { finalTemperature } from './final.ts';
 import { heatLaw } from './heat-law.ts';
-import { heatSeries, type HeatSeries } from './heat-series.ts';
-import { logSource, ratioOf, rowsBetween, type Reading } from './reading.ts';
+import { heatSeries } from './heat-series.ts';
+import { givens } from './heat-givens.ts';
+import { logSource, rowsBetween, type Reading } from './reading.ts';
+import { torqueChain } from './torque-chain.ts';
 
 export interface HeatUpDerived {
   readonly results: readonly Result[];
@@ -99,6 +95,7 @@ export function deriveHeatUp(input: {
     { of: fitScatter({ run: run.id, what: 'heat made', u: heat.u_W(taken.final_K), dof: heat.dof }), sensitivity: 1 },
   ]);
   const shed = quotient(made, rise);
+  const balance = closureOf({ series, taken, made, at });
   const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
   const store = storeOf(taken.store, relative, run.id, taken.dof);
   causes.push(...store.causes);
@@ -111,12 +108,6 @@ export function deriveHeatUp(input: {
   const models = final.tried;
   const bearing = bearingRise(reading, lastRows);
   causes.push(...bearing.causes);
-  const balance = closure({
-    series,
-    curve_K: taken.curve_K,
-    store: taken.store?.value ?? null,
-    shed: taken.shed?.value ?? null,
-  });
 
   const result = (
     quantity: QuantityName,
@@ -252,6 +243,7 @@ export function deriveHeatUp(input: {
       };
     }),
     ...bearing.results.map((r) => ({ ...r, at })),
+    ...(balance === null ? [] : [balance]),
   ];
   return {
     results,
@@ -259,28 +251,10 @@ export function deriveHeatUp(input: {
     models,
     crossings: crossed.map(({ limit_K, hit, nearFinal }) => ({ limit_K, t_s: hit?.t_s ?? null, nearFinal })),
     fitted: { channel: 'sump', time_s: [...series.time_s].slice(-taken.curve_K.length), value: [...taken.curve_K] },
-    remarks: balance === null ? [] : [balance],
+    remarks: [],
     ambient_K: ambient.mean,
     why: null,
   };
-}
-
-/** What calibration and zero of the torque flanges do to a power difference, W per N·m. */
-function torqueChain(reading: Reading, output_rad_s: number): { of: Contribution | null; sensitivity: number }[] {
-  const chain = [
-    { kind: 'torque-in', watts: output_rad_s * ratioOf(reading.rig) },
-    { kind: 'torque-out-left', watts: -output_rad_s },
-    { kind: 'torque-out-right', watts: -output_rad_s },
-  ] as const;
-  return chain.flatMap(({ kind, watts }) => {
-    const instrument = reading.instrument(kind);
-    if (instrument === null || reading.channel(kind) === null) return [];
-    const mid = meanOf(reading.channel(kind)!).mean;
-    return [
-      { of: calibration(instrument, mid), sensitivity: watts },
-      { of: zeroDrift(reading.run, instrument), sensitivity: watts },
-    ];
-  });
 }
 
 /** The store with its fit and the share of every error in heat made: store and heat scale together. */
@@ -298,126 +272,5 @@ function storeOf(
       ...relative.map((p) => ({ cause: p.cause, u: p.u * store.value })),
     ]),
     causes: [fit.cause],
-  };
-}
-
-function bearingRise(reading: Reading, rows: readonly [number, number]): { results: Result[]; causes: Cause[] } {
-  const bearing = reading.channel('pinion-bearing');
-  const sump = reading.channel('sump');
-  if (bearing === null || sump === null) return { results: [], causes: [] };
-  const above = meanOf(bearing.subarray(...rows).map((b, i) => b - sump[rows[0] + i]!));
-  if (above.n < 8) return { results: [], causes: [] };
-  const probes = [reading.instrument('pinion-bearing'), reading.instrument('sump')];
-  const found = gather([
-    { of: probes[0] ? calibration(probes[0], 370) : null, sensitivity: 1 },
-    { of: probes[1] ? calibration(probes[1], 370) : null, sensitivity: -1 },
-    {
-      of: readingScatter({ run: reading.run.id, what: 'bearing above sump', u: above.u, dof: above.dof }),
-      sensitivity: 1,
-    },
-  ]);
-  return {
-    causes: [...found.causes],
-    results: [
-      {
-        quantity: 'bearing-rise',
-        at: {},
-        estimate: estimate(above.mean, found.parts),
-        bound: null,
-        class: 'measured',
-        relation: 'difference-of-readings',
-        method: 'heat-up/last-half-hour',
-        notes: ['mean of the last half hour'],
-        given: [
-          {
-            symbol: 'Δb',
-            name: 'pinion bearing less sump, last half hour',
-            value: above.mean,
-            u: above.u,
-            unit: 'K',
-            from: logSource(reading.log, 'pinion-bearing', rows),
-          },
-        ],
-        steps: [],
-      },
-    ],
-  };
-}
-
-/** Heat made less heat stored less heat shed, over the whole run, in a sentence. */
-function closure(input: {
-  series: HeatSeries;
-  curve_K: Float64Array;
-  store: number | null;
-  shed: number | null;
-}): string | null {
-  const { series, curve_K, store, shed } = input;
-  if (store === null || shed === null || curve_K.length !== series.time_s.length) return null;
-  const n = curve_K.length;
-  let made = 0;
-  let gone = 0;
-  for (let i = 0; i < n; i++) {
-    made += (Number.isNaN(series.heat_W[i]!) ? 0 : series.heat_W[i]!) * series.bin_s;
-    gone += shed * (curve_K[i]! - series.ambient_K[i]!) * series.bin_s;
-  }
-  const stored = store * (curve_K[n - 1]! - curve_K[0]!);
-  const left = made - gone - stored;
-  return `Over the whole run ${(made / 1e6).toFixed(2)} MJ were made, ${(gone / 1e6).toFixed(2)} shed and ${(stored / 1e6).toFixed(2)} stored; ${((100 * left) / made).toFixed(1)} % is left over.`;
-}
-
-function givens(i: {
-  reading: Reading;
-  whole: readonly [number, number];
-  lastRows: readonly [number, number];
-  ambient: number;
-  u: number;
-  made: number;
-  n: number;
-}): Record<'sump' | 'ambient' | 'heat' | 'torqueIn' | 'torqueOut', Given> {
-  const { log } = i.reading;
-  const mean = (kind: 'torque-in' | 'torque-out-left' | 'sump'): number =>
-    meanOf(i.reading.channel(kind) ?? new Float64Array(0)).mean;
-  const last = meanOf(i.reading.channel('sump')!.subarray(...i.lastRows));
-  return {
-    sump: {
-      symbol: 'T',
-      name: 'sump temperature, mean of the last half hour',
-      value: last.mean - 273.15,
-      u: last.u,
-      unit: '°C',
-      from: logSource(log, 'sump', i.whole),
-    },
-    ambient: {
-      symbol: 'T_amb',
-      name: 'ambient, mean of the last half hour',
-      value: i.ambient - 273.15,
-      u: i.u,
-      unit: '°C',
-      from: logSource(log, 'ambient', i.lastRows),
-    },
-    heat: {
-      symbol: 'Q',
-      name: 'heat made, scatter of one 20 s mean',
-      value: i.made,
-      u: null,
-      unit: 'W',
-      from: logSource(log, 'torque-in', i.whole),
-    },
-    torqueIn: {
-      symbol: 'T_in',
-      name: 'input torque less zero, mean of the run',
-      value: mean('torque-in'),
-      u: null,
-      unit: 'N·m',
-      from: logSource(log, 'torque-in', i.whole),
-    },
-    torqueOut: {
-      symbol: 'T_out',
-      name: 'left output torque less zero, mean of the run',
-      value: mean('torque-out-left'),
-      u: null,
-      unit: 'N·m',
-      from: logSource(log, 'torque-out-left', i.whole),
-    },
   };
 }

@@ -113,7 +113,7 @@ const fillGiven = (run: Run): Given => {
   return {
     symbol: weighed ? 'm' : 'V',
     name: weighed ? 'mass of oil weighed in' : 'volume poured in',
-    value: weighed ? run.fill.mass_kg! * 1e3 : (run.fill.volume_m3 ?? NaN) * 1e3,
+    value: weighed ? run.fill.mass_kg * 1e3 : (run.fill.volume_m3 ?? NaN) * 1e3,
     u: null,
     unit: weighed ? 'g' : 'L',
     from: { kind: 'note', place, typed: run.typed.get(path) ?? '' },

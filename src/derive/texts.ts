@@ -24,17 +24,6 @@ export const unitDoubtful = (f: Here & { read: number; typed: number }): Finding
   about: { run: f.run },
 });
 
-export const torqueSign = (f: Here & { lastLine: number; seconds: number; reads: number }): Finding => ({
-  code: 'torque-sign',
-  level: 'warning',
-  place: f.place,
-  says: `Input torque turns to ${round(f.reads, 2)} N·m for ${round(f.seconds, 0)} s, to line ${f.lastLine}, while speed holds.`,
-  why: 'A driven axle does not drive its motor; the sign of the channel flipped.',
-  write: 'Nothing needs writing. To say why, add an entry under  exclude:  with the reason.',
-  effect: 'These readings of torque-in are not used.',
-  about: { run: f.run },
-});
-
 export const swapDoubtful = (f: Here & { gap: number; ifSwapped: number }): Finding => ({
   code: 'swap-doubtful',
   level: 'warning',
