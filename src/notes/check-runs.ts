@@ -130,7 +130,9 @@ function checkZeros(run: Run, rig: Rig): Finding[] {
     )
     .filter((i) => !run.zeros.some((z) => z.instrument === i.id))
     .map((i) => i.id);
-  return missing.length === 0 ? [] : [foundAt(run, 'zeros', say.zerosMissing(missing))];
+  return missing.length === 0
+    ? []
+    : [foundAt(run, run.zeros.length > 0 ? 'zeros' : 'trial', say.zerosMissing(missing))];
 }
 
 function checkDays(run: Run, rig: Rig | null, series: Series | null): Finding[] {

@@ -42,17 +42,20 @@ export function checkSeries(series: Series, { articles, oils, rig }: Known): Fin
       .filter((name) => name !== 'other')
       .map((name) => ({ name, path: `instruments.${i}.tip.${name}` })),
   );
+  const windows = (rig?.window?.usedOn ?? []).flatMap((name, i) =>
+    stranger(rig!, `window.used-on.${i}`, 'article', name, names),
+  );
   return [
     ...stranger(series, 'baseline.article', 'article', article, names),
     ...stranger(series, 'baseline.oil', 'oil', oil, namesOf(oils)),
     ...(baseline && baseline.role !== 'baseline' ? [foundAt(baseline, 'role', say.baselineRole(article))] : []),
-    ...(rig?.window?.usedOn ?? []).flatMap((name, i) => stranger(rig!, `window.used-on.${i}`, 'article', name, names)),
+    ...windows,
     ...tips.flatMap(({ name, path }) => stranger(rig!, path, 'article', name, names)),
     ...[...articles.records.values()]
       .filter(isCopy)
       .flatMap((copy) => [
         ...copy.standsInFor.flatMap((name, i) => stranger(copy, `stands-in-for.${i}`, 'article', name, names)),
-        ...(rig && rig.window?.usedOn.includes(copy.id) !== true
+        ...(rig && windows.length === 0 && rig.window?.usedOn.includes(copy.id) !== true
           ? [foundAt(copy, 'role', say.windowCapMissing(copy.id))]
           : []),
       ]),

@@ -70,7 +70,7 @@ function readCount(kind: NumberKind, node: TextNode, path: string, into: Into): 
   if (kind.whole && !Number.isInteger(value)) return wrongAt(into, node.span, say.notWhole(path, node.text));
   const { hard, soft } = kind;
   if (hard && (value < hard[0] || value > hard[1]))
-    return wrongAt(into, node.span, say.impossible(path, node.text, [String(hard[0]), String(hard[1])]));
+    return wrongAt(into, node.span, say.impossible(path, node.text, [String(hard[0]), String(hard[1])], kind.like));
   if (soft && (value < soft[0] || value > soft[1]))
     worthKnowing(into, node.span, say.unusual(path, node.text, [String(soft[0]), String(soft[1])]));
   return value;
@@ -85,7 +85,7 @@ export function quantityOf(kind: Omit<QuantityKind, 'type'>, node: Node, path: s
   const value = checked(readQuantity(node.text, kind.dimension, { field: say.fieldOf(path) }), node, path, into);
   if (value === wrong) return null;
   if (kind.hard && outside(value.value, kind.hard, kind)) {
-    wrongAt(into, node.span, say.impossible(path, node.text, kind.hard));
+    wrongAt(into, node.span, say.impossible(path, node.text, kind.hard, kind.like));
     return null;
   }
   if (kind.soft && outside(value.value, kind.soft, kind))

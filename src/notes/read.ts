@@ -36,36 +36,40 @@ export function readFields<F extends Fields>(
 
 function readGroup(kind: GroupKind, node: GroupNode, path: string, into: Into): Readonly<Record<string, unknown>> {
   const known = Object.keys(kind.fields);
-  const broken = tellStrangers(node, known, path, into);
+  const settled = tellStrangers(node, known, path, into);
   const values = new Map<string, unknown>();
   for (const [name, field] of Object.entries(kind.fields)) {
     const entry = node.entries.find((e) => e.key === name);
-    if (entry && broken.has(entry)) continue;
+    if (settled.has(name)) continue;
     const value = readField(field, name, entry, { node, path }, into);
     if (value !== wrong) values.set(name, value);
   }
-  for (const names of kind.either ?? []) tellEither(names, node, path, kind.fields, into);
+  for (const names of kind.either ?? [])
+    if (!names.some((name) => settled.has(name))) tellEither(names, node, path, kind.fields, into);
   return Object.fromEntries(values);
 }
 
-/** Fields that the table does not know. Gives the fields whose value a comma has cut in two: they are told once. */
-function tellStrangers(node: GroupNode, known: readonly string[], path: string, into: Into): ReadonlySet<Entry> {
-  const broken = new Set<Entry>();
+/** Fields that the table does not know. Gives the names that need no further word: misspelt, or cut in two by a comma. */
+function tellStrangers(node: GroupNode, known: readonly string[], path: string, into: Into): ReadonlySet<string> {
+  const settled = new Set<string>();
   for (const [i, entry] of node.entries.entries()) {
     if (known.includes(entry.key)) continue;
     const before = node.entries[i - 1];
-    const cutByComma = before !== undefined && isEmpty(entry.value) && signBefore(into.note, entry.keySpan) === ',';
-    const bare = isEmpty(entry.value) && before !== undefined && /\s/.test(entry.key);
-    if (cutByComma || bare) broken.add(before);
-    const told =
-      cutByComma && /^\d/.test(entry.key)
-        ? say.decimalComma(join(path, before.key), `${textOf(before.value)},${entry.key}`)
-        : bare
-          ? say.commaInWords(join(path, before.key), `${textOf(before.value)}, ${entry.key}`)
-          : say.unknownField(join(path, entry.key), nearest(entry.key, known), known);
-    wrongAt(into, entry.keySpan, told);
+    const sign = signBefore(into.note, entry.keySpan);
+    if (before && isEmpty(entry.value) && (sign === ',' || /\s/.test(entry.key))) {
+      const offset = before.value.span.offset;
+      const span = { offset, length: entry.keySpan.offset + entry.keySpan.length - offset };
+      const typed = into.note.text.slice(offset, offset + span.length);
+      const told = sign === ',' && /^\d/.test(entry.key) ? say.decimalComma : say.commaInWords;
+      wrongAt(into, span, told(join(path, before.key), typed));
+      settled.add(before.key);
+    } else {
+      const near = nearest(entry.key, known);
+      wrongAt(into, entry.keySpan, say.unknownField(join(path, entry.key), near, known));
+      if (near !== null) settled.add(near);
+    }
   }
-  return broken;
+  return settled;
 }
 
 function readField(field: Field, name: string, entry: Entry | undefined, parent: Parent, into: Into): unknown {

@@ -15,10 +15,17 @@ export function readRecord<F extends Fields, T>(
   const findings: Finding[] = [];
   const into: Into = { note, findings };
   const read = readFields(kind, note.front, into);
-  if (!read.whole) return { ok: false, findings };
+  if (!read.whole) return { ok: false, findings: firmest(findings) };
   const value = make(read.values, headOf(note), into);
-  return errors(into) === 0 ? { ok: true, value, findings } : { ok: false, findings };
+  return errors(into) === 0 ? { ok: true, value, findings } : { ok: false, findings: firmest(findings) };
 }
+
+/** Where an error stands, a warning about the same place adds nothing. */
+const firmest = (findings: readonly Finding[]): Finding[] => {
+  const at = ({ place }: Finding): string => `${place.line}:${place.column}`;
+  const wrong = new Set(findings.filter((f) => f.level === 'error').map(at));
+  return findings.filter((f) => f.level === 'error' || !wrong.has(at(f)));
+};
 
 /** Tells something about the value at a path of the note. */
 export const tellAt = (into: Into, path: string, told: Told): void => {

@@ -68,7 +68,7 @@ function unitOf(name: string | null, dimension: Dimension, path: string, header:
   tellAt(
     into,
     name === null ? path : `${path}.unit`,
-    name === null ? say.columnUnitMissing(header) : say.columnUnit(header, name, dimension),
+    name === null ? say.columnUnitMissing(header, dimension) : say.columnUnit(header, name, dimension),
   );
   return null;
 }

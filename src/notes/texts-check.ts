@@ -165,12 +165,12 @@ export const instrumentMissing = (header: string): Told =>
     'Write  instrument: tc-1  with the id of the instrument.',
   );
 
-export const columnUnitMissing = (header: string): Told =>
+export const columnUnitMissing = (header: string, dimension: Dimension): Told =>
   error(
     'unit-missing',
     `Column "${header}" has no unit.`,
     'The number alone has more than one reading.',
-    'Write  unit: °C  with the unit that the logger wrote.',
+    `Write  unit: ${unitsOf(dimension)[0]?.name ?? ''}  or whatever unit the logger wrote.`,
   );
 
 export const columnUnit = (header: string, name: string, dimension: Dimension): Told =>

@@ -164,12 +164,12 @@ export const notWhole = (path: string, typed: string): Told =>
     `Write  ${fieldOf(path)}: ${Math.round(Number(typed)) || 1}.`,
   );
 
-export const impossible = (path: string, typed: string, [low, high]: Bounds): Told =>
+export const impossible = (path: string, typed: string, [low, high]: Bounds, like: string): Told =>
   error(
     'value-impossible',
     `"${fieldOf(path)}" is ${typed}.`,
     `It lies between ${low} and ${high}.`,
-    `Look at the sign, the digits and the unit, and write what was read:  ${fieldOf(path)}: ${low} to ${high}.`,
+    `Look at the sign, the digits and the unit, and write what was read, as  ${fieldOf(path)}: ${like}.`,
   );
 
 export const unusual = (path: string, typed: string, [low, high]: Bounds): Told => ({

@@ -40,7 +40,7 @@ export function readYaml(text: string, shift: number): YamlRead {
     doc: parsed,
     shift,
     depth: 0,
-    inAlias: false,
+    alias: null,
     budget,
     home: { offset: 0, length: shift },
   });
@@ -62,19 +62,28 @@ function parse(text: string): Document.Parsed | null {
 /** The first trouble only, since those after it mostly follow from it; doubled keys stand each for themselves. */
 function syntaxTroubles(doc: Document.Parsed, text: string, shift: number): YamlTrouble[] {
   const all: YAMLError[] = [...doc.errors, ...doc.warnings];
+  if (all.some((e) => /call stack/i.test(e.message)))
+    return [{ span: { offset: 0, length: shift }, told: say.tooDeep(deepest) }];
   const first = all.find((e) => e.code !== 'DUPLICATE_KEY');
   const told = first ? [first] : all;
-  return told.map((e) => {
-    const offset = e.code === 'MISSING_CHAR' ? openingOf(doc, e.pos[0]) : Math.min(e.pos[0], text.length);
-    const lineEnd = text.indexOf('\n', offset);
-    const word = /^[\w-]+/.exec(text.slice(offset))?.[0].length ?? 1;
-    const lineStart = text.lastIndexOf('\n', Math.max(0, offset - 1)) + 1;
-    const line = text.slice(lineStart, lineEnd < 0 ? text.length : lineEnd);
-    return {
-      span: { offset: offset + shift, length: e.code === 'DUPLICATE_KEY' ? word : 1 },
-      told: say.yaml(e.code, e.message, line, text.slice(offset, offset + word)),
-    };
-  });
+  return told.map((e) => troubleAt(e, doc, text, shift));
+}
+
+function troubleAt(e: YAMLError, doc: Document.Parsed, text: string, shift: number): YamlTrouble {
+  const offset = e.code === 'MISSING_CHAR' ? openingOf(doc, e.pos[0]) : Math.min(e.pos[0], text.length);
+  const rest = /^.*/.exec(text.slice(offset))?.[0] ?? '';
+  // a field that is indented too far is taken for more of the value above it
+  const below = /^\n(\s*)\S/.exec(text.slice(offset + rest.length));
+  if (e.code === 'BLOCK_AS_IMPLICIT_KEY' && below && !/:(\s|$)/.test(rest)) {
+    const at = offset + rest.length + 1 + (below[1]?.length ?? 0);
+    return { span: { offset: at + shift, length: 1 }, told: say.yaml('BAD_INDENT', e.message, '', '') };
+  }
+  const line = text.slice(text.lastIndexOf('\n', Math.max(0, offset - 1)) + 1, offset + rest.length);
+  const word = /^[\w-]+/.exec(rest)?.[0] ?? rest.slice(0, 1);
+  return {
+    span: { offset: offset + shift, length: e.code === 'DUPLICATE_KEY' ? word.length : 1 },
+    told: say.yaml(e.code, e.message, line, word),
+  };
 }
 
 /** A missing closing quote is told where the quote was opened, not where the note ran out. */
@@ -93,7 +102,8 @@ interface Walk {
   readonly doc: Document.Parsed;
   readonly shift: number;
   readonly depth: number;
-  readonly inAlias: boolean;
+  /** The alias by which the walk came here: nodes behind it are counted, and told at it. */
+  readonly alias: Span | null;
   readonly budget: { left: number; readonly troubles: YamlTrouble[] };
   /** Where to point when a value was left empty. */
   readonly home: Span;
@@ -103,13 +113,13 @@ function toNode(node: unknown, walk: Walk): Node {
   const span = spanOf(node as YamlNode | null, walk);
   const nothing: TextNode = { kind: 'text', text: '', span: { ...span, length: 0 }, lead: 0 };
   const no = (told: Told): Node => {
-    walk.budget.troubles.push({ span, told });
+    walk.budget.troubles.push({ span: walk.alias ?? span, told });
     return nothing;
   };
   if (walk.budget.troubles.length > 0) return nothing;
   if (walk.depth > deepest) return no(say.tooDeep(deepest));
-  if (walk.inAlias && walk.budget.left-- <= 0) return no(say.aliases(aliasBudget));
-  if (isAlias(node)) return fromAlias(node, walk, no);
+  if (walk.alias && walk.budget.left-- <= 0) return no(say.aliases(aliasBudget));
+  if (isAlias(node)) return fromAlias(node, { ...walk, alias: walk.alias ?? span }, no);
   if (isScalar(node)) return fromScalar(node, span);
   const inside = { ...walk, depth: walk.depth + 1 };
   if (isSeq(node))
@@ -126,9 +136,7 @@ function toNode(node: unknown, walk: Walk): Node {
 
 function fromAlias(alias: Alias, walk: Walk, no: (told: Told) => Node): Node {
   const target = alias.resolve(walk.doc);
-  return target
-    ? toNode(target, { ...walk, depth: walk.depth + 1, inAlias: true })
-    : no(say.aliasUnknown(alias.source));
+  return target ? toNode(target, { ...walk, depth: walk.depth + 1 }) : no(say.aliasUnknown(alias.source));
 }
 
 /** The characters that were typed, not what YAML would make of them: `010`, `1.10` and `1:30` reach the field as they are. */
