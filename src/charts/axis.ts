@@ -19,6 +19,14 @@ export function roundAxis(values: readonly number[], count: number, cover: 'whol
   return { low: least, high: most, ticks: ticks.filter((tick) => tick >= least && tick <= most) };
 }
 
+/** The same, ending just above the highest value rather than at the next step: no empty field over the marks. */
+export function closeAxis(values: readonly number[], count: number): Axis {
+  const round = roundAxis(values, count);
+  const step = (round.ticks[1] ?? round.high) - round.low;
+  const high = Math.min(round.high, Math.max(...values.filter(Number.isFinite)) + step * 0.3);
+  return { low: round.low, high, ticks: round.ticks.filter((tick) => tick <= high) };
+}
+
 export function roundStep(rough: number): number {
   const power = 10 ** Math.floor(Math.log10(rough));
   return (stepFactors.find((factor) => factor * power >= rough * 0.999) ?? 10) * power;

@@ -12,12 +12,12 @@ export function heatSpec(data: HeatData, width: Width): Spec {
   const { names, rowHeight } = rooms[width];
   const whole = pictureWidth[width];
   const across = width === 'wide' ? data.panels.length : 1;
-  const panelWidth = (whole - names - 20) / across - 34;
+  const panelWidth = (whole - names - 20) / across - (across === 1 ? 20 : aside);
   const tall = data.rows.length * rowHeight + 16;
-  const under = Math.max(...data.panels.map(({ title }) => underlineRoom(title, panelWidth + 30)));
+  const under = Math.max(...data.panels.map(({ title }) => underlineRoom(title, panelWidth + 40)));
   const panels = data.panels.map(({ key, title }, i) => {
     const top = width === 'wide' ? 4 : i * (tall + under + 22) + 4;
-    const left = names + 20 + (width === 'wide' ? i * (panelWidth + 34) : 0);
+    const left = names + 20 + (width === 'wide' ? i * (panelWidth + aside) : 0);
     const known = data.rows.map((row) => row[key]).filter((bar) => bar !== null);
     const axis = roundAxis(
       known.flatMap(({ low, high }) => [low, high]),
@@ -33,7 +33,7 @@ export function heatSpec(data: HeatData, width: Width): Spec {
       const rows = data.rows.map((row, i) => ({ ...row, detail: '', y: panel.top + 8 + (i + 0.5) * rowHeight }));
       const drawn = rows.flatMap(({ y, mark, [key]: bar }) => (bar === null ? [] : [{ ...bar, y, mark }]));
       return [
-        ground(sheet, panel, title, panelWidth + 30),
+        ground(sheet, panel, title, panelWidth + 40),
         named ? rowNames(sheet, rows, names) : [],
         bars(sheet, panel, drawn),
       ];
@@ -41,4 +41,6 @@ export function heatSpec(data: HeatData, width: Width): Spec {
   );
 }
 
+/** Between two panels side by side, px: their outer numbers must not touch. */
+const aside = 46;
 const rooms = { wide: { names: 170, rowHeight: 33 }, narrow: { names: 104, rowHeight: 36 } } as const;

@@ -66,7 +66,7 @@ export const underlineRoom = (sentence: string, room: number): number =>
 export const bars = (sheet: Plot, panel: Panel, rows: readonly BarRow[]): readonly Layer[] =>
   rows.flatMap((row) => {
     const mark = markOf(row.mark);
-    const point = pointLayer(sheet, [[along(panel, row.value), row.y]], { ...mark, radius: 6 });
+    const point = pointLayer(sheet, [[along(panel, row.value), row.y]], { ...mark, radius: 6.5 });
     if (row.low === null || row.high === null) return [point];
     const [low, high] = [along(panel, row.low), along(panel, row.high)];
     const upright = (x: number): readonly [Point, Point] => [

@@ -29,6 +29,7 @@ export function sectionDrawing(data: SectionData, width: Width): { readonly heig
     surfaces(data, sheet),
     walls(data, sheet),
     insert(data, sheet),
+    named(data, sheet),
     words(data, sheet, width),
     scaleBar(sheet),
   ].join('');
@@ -173,6 +174,14 @@ const shroudLine = ({ radius, from, to }: NonNullable<SectionData['shroud']>): r
     return [radius * Math.cos(angle), radius * Math.sin(angle)];
   });
 
+/** Inside the ring there is room for its own name and the pinion's. */
+function named(data: SectionData, sheet: Sheet): string {
+  const ring = lettering('ring gear', sheet.x(0), sheet.y(data.ringRadius * 0.5), soft, 'middle');
+  if (data.pinion === null) return ring;
+  const left = sheet.x(-data.ringRadius * 0.82);
+  return ring + lettering('pinion axis', left, sheet.y(data.pinion.offset) - 6, soft);
+}
+
 interface Note {
   readonly text: string;
   readonly colour: string;
@@ -211,20 +220,12 @@ function notesOf(data: SectionData, sheet: Sheet): Note[] {
   return [
     ...data.levels.map(({ z, label }) => ({ text: label, colour: oil, from: beside(wallAt(data, z), z) })),
     ...data.lips.map(({ z, label }) => ({ text: label, colour: soft, from: beside(wallAt(data, z), z) })),
-    ...(data.pinion === null
-      ? []
-      : [{ text: 'pinion centreline', colour: soft, from: [sheet.x(0) + 16, sheet.y(data.pinion.offset)] as const }]),
     ...(data.tray === null
       ? []
       : [{ text: 'tray', colour: markOf(data.mark).colour, from: beside(...right(data.tray)) }]),
     ...(data.shroud === null
       ? []
       : [{ text: 'shroud', colour: markOf(data.mark).colour, from: beside(...shroudAt(data.shroud, 35)) }]),
-    {
-      text: 'ring gear',
-      colour: soft,
-      from: beside(data.ringRadius * Math.cos(1.05), data.ringRadius * Math.sin(1.05)),
-    },
   ];
 }
 

@@ -1,5 +1,5 @@
 import type { SpeedData } from '../report/page.ts';
-import { roundAxis } from './axis.ts';
+import { closeAxis, roundAxis } from './axis.ts';
 import { endLabelRoom, endLabels } from './end-labels.ts';
 import type { Plot, Point, Spec } from './plot.ts';
 import { lineLayer, lowerRoom, lowerTitle, pieceLayer, pointLayer, spec, upperTitle } from './plot.ts';
@@ -54,7 +54,7 @@ function speedPlot(data: SpeedData, width: Width): Plot {
     labelWidth[width],
   );
   const padding = { left: 44, right: right + 6, top: 34, bottom: lowerRoom(data.xTitle, whole) };
-  const y = roundAxis([0, ...points.flatMap(({ low, high }) => [low, high])], 5);
+  const y = closeAxis([0, ...points.flatMap(({ low, high }) => [low, high])], 5);
   const far = Math.max(1, ...xs);
   return {
     width: whole - padding.left - padding.right,

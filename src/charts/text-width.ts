@@ -20,7 +20,7 @@ export function wrapText(text: string, size: number, widest: number): readonly s
 }
 
 const advances = (packed: string): ReadonlyMap<string, number> =>
-  new Map([...characters].map((letter, i) => [letter, parseInt(packed.slice(2 * i, 2 * i + 2), 36)]));
+  new Map(Array.from(characters, (letter, i) => [letter, parseInt(packed.slice(2 * i, 2 * i + 2), 36)]));
 
 const regularAdvances = advances(regular);
 const boldAdvances = advances(semibold);

@@ -1,5 +1,5 @@
 import type { TraceData } from '../report/page.ts';
-import { minuteAxis, roundAxis, roundStep, thin } from './axis.ts';
+import { closeAxis, minuteAxis, thin } from './axis.ts';
 import { endLabelRoom, endLabels } from './end-labels.ts';
 import type { Label, Layer, Plot, Point, Spec, Stroke } from './plot.ts';
 import {
@@ -47,14 +47,11 @@ function tracePlot(data: TraceData, width: Width): Plot {
     labelWidth[width],
   );
   const padding = { left: 40, right, top: 34, bottom: lowerRoom(data.xTitle, whole) };
-  const nice = roundAxis(ys, 5);
-  const step = roundStep((Math.max(...ys) - Math.min(...ys)) / 5 || 1);
-  const high = Math.min(nice.high, Math.max(...ys) + step * 0.3);
   return {
     width: whole - padding.left - padding.right,
     height: width === 'wide' ? 280 : 250,
     x: minuteAxis(Math.max(0, ...xs), width === 'wide' ? 6 : 4),
-    y: { low: nice.low, high, ticks: nice.ticks.filter((tick) => tick <= high) },
+    y: closeAxis(ys, 5),
     padding,
     rules: 'across',
   };
@@ -111,9 +108,11 @@ function crossings(plot: Plot, data: TraceData): readonly Layer[] {
   if (data.crossings.length === 0) return [];
   const places = data.crossings.map(({ x, y }): Point => [x, y]);
   const labels = data.crossings.map(({ x, y, label }): Label => {
-    const left = fromLeft(plot, x) + 9;
-    const fits = left + textWidth(label, textSize, true) < plot.width;
-    return [...pixel(plot, fits ? left : left - 18 - textWidth(label, textSize, true), fromTop(plot, y) + 13), label];
+    // Right of the circle and under it; at the right edge straight under it.
+    const width = textWidth(label, textSize, true);
+    const left = Math.min(fromLeft(plot, x) + 9, plot.width - width - 2);
+    const under = left < fromLeft(plot, x) + 6 ? 18 : 14;
+    return [...pixel(plot, left, fromTop(plot, y) + under), label];
   });
   const circle = { ...markOf(0), colour: oil, radius: 6 };
   return [pointLayer(plot, places, circle), ...textLayer(plot, labels, { rim: true, bold: true })];

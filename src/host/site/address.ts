@@ -5,7 +5,7 @@
 export function hrefFrom(pagePath: string, to: string): string | null {
   if (/^(?:https?|mailto):/i.test(to)) return to;
   if (/^[a-z][a-z0-9+.-]*:/i.test(to) || to.startsWith('//')) return null;
-  const [path = '', anchor] = splitAt(to, '#');
+  const [path, anchor] = splitAt(to, '#');
   const tail = anchor === undefined ? '' : `#${encodeURIComponent(anchor)}`;
   if (path === '' && to.startsWith('#')) return tail;
   const file = path === '' || path.endsWith('/') ? `${path}index.html` : path;

@@ -21,6 +21,8 @@ export type BlockView =
 export interface TableView {
   readonly id: string;
   readonly caption: string | null;
+  /** Too many columns for a phone: the table is scrolled in its box rather than squeezed. */
+  readonly many: boolean;
   readonly columns: readonly { readonly head: string; readonly align: string; readonly unit: string | null }[];
   readonly rows: readonly {
     readonly role: string | null;
@@ -87,6 +89,7 @@ export function blockView(block: Block, spans: SpansOf, pictureOf: PictureOf): B
 export const tableView = (table: Table, spans: SpansOf): TableView => ({
   id: table.id,
   caption: table.caption,
+  many: table.columns.length > 4,
   columns: table.columns.map(({ head, align, unit }) => ({ head, align, unit: unit ?? null })),
   rows: table.rows.map((row) => ({
     role: row.role ?? null,

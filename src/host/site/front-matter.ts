@@ -37,6 +37,6 @@ function plainYaml(text: string): unknown {
   const document = parseDocument(text, { schema: 'core', uniqueKeys: true });
   const trouble = document.errors[0] ?? document.warnings[0];
   if (trouble) throw trouble;
-  if (document.directives?.yaml.explicit === true) refuse();
+  if (document.directives.yaml.explicit === true) refuse();
   return document.toJS({ maxAliasCount: 20 });
 }
