@@ -56,8 +56,10 @@ export const givenText = (value: number, u: number | null, unit: string): string
     unit,
   );
 
-export const uncertaintyText = (value: number, u: number | null, unit: string): string =>
-  isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).plusMinus : (u ?? 0) === 0 ? 'exact' : '—';
+export function uncertaintyText(value: number, u: number | null, unit: string): string {
+  if (u === null || u === 0) return 'exact';
+  return isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).plusMinus : '—';
+}
 
 /** "from 20 °C to 120 °C"; limits in SI. */
 export function rangeText(from: number | null, to: number | null, unit: string): string {
