@@ -26,7 +26,7 @@ export function settleClock(log: Timed, found: Collector): number {
   }
   if (map.clock.unit === 'min') for (let row = 0; row < time.length; row++) time[row] = time[row]! * 60;
   const { kept, blocks } = dropRepeats(log, found);
-  noteGaps(log, { kept, blocks }, found);
+  if (found.errors() === 0) noteGaps(log, { kept, blocks }, found);
   return kept;
 }
 

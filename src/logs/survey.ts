@@ -14,7 +14,8 @@ export interface Survey {
 export function survey(bytes: Uint8Array): Survey {
   const seen = { lf: 0, crlf: 0, cr: 0, firstControl: -1, ascii: true };
   const aligned = Math.min(bytes.length, (4 - (bytes.byteOffset & 3)) & 3);
-  const words = new Int32Array(bytes.buffer, bytes.byteOffset + aligned, (bytes.length - aligned) >> 2);
+  const count = (bytes.length - aligned) >> 2;
+  const words = count > 0 ? new Int32Array(bytes.buffer, bytes.byteOffset + aligned, count) : new Int32Array(0);
   look(bytes, 0, aligned, seen);
   for (let at = 0; at < words.length; at++) {
     const word = words[at]!;
