@@ -83,15 +83,20 @@ function withLogs(
   const logs = new Map<string, Log>();
   const findings: Finding[] = [...one.findings];
   for (const run of one.runs) {
-    const file = run.log === null ? undefined : byPath.get(run.log.file);
+    const file = run.log === null ? undefined : byPath.get(beside(run.file, run.log.file));
     const map = one.rig.maps.find((m) => m.id === run.log?.map);
     if (file === undefined || map === undefined || run.status === 'draft') continue;
-    const log = remember(`log ${file.sha256} ${file.path} ${JSON.stringify(map)}`, () => readLog({ file: file.path, ...file, map }));
+    const log = remember(`log ${file.sha256} ${file.path} ${JSON.stringify(map)}`, () =>
+      readLog({ file: file.path, ...file, map }),
+    );
     findings.push(...log.findings.map((f) => ({ ...f, about: { ...f.about, run: run.id } })));
     if (log.ok) logs.set(run.id, log.value);
   }
   return { record: { ...one, logs, findings }, findings };
 }
+
+/** A log stands beside the note that names it. */
+const beside = (note: string, file: string): string => `${note.slice(0, note.lastIndexOf('/') + 1)}${file}`;
 
 function reduced(record: SeriesRecord, sums: ReadonlyMap<string, string>) {
   const { runs, findings } = deriveSeries(record);

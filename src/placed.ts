@@ -14,6 +14,9 @@ export function placed(findings: readonly Finding[], files: readonly SourceFile[
     const line = text[place.line - 1] ?? '';
     const cells = line.split(/[,;\t]/);
     const before = cells.slice(0, cell - 1).reduce((n, c) => n + c.length + 1, 0);
-    return { ...f, place: { ...place, column: before + 1, length: Math.max(1, cells[cell - 1]?.length ?? 1), lineText: line } };
+    return {
+      ...f,
+      place: { ...place, column: before + 1, length: Math.max(1, cells[cell - 1]?.length ?? 1), lineText: line },
+    };
   });
 }

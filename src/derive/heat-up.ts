@@ -71,7 +71,7 @@ export function deriveHeatUp(input: {
     causes.push(...found.causes);
     return estimate(value, found.parts);
   };
-  const at: At = { outputSpeed_rad_s: speed_rad_s };
+  const at: At = {};
   const sumpCal = cal(probe, taken.final_K);
   const airCal = cal(air, ambient.mean);
   const fitted = fitScatter({ run: run.id, what: 'final temperature', u: taken.u_K, dof: taken.dof });

@@ -58,13 +58,13 @@ function flow(r: Ready, plan: Plan | null, record: SeriesRecord, levels: Map<str
   const { run } = r.input;
   if (r.reading === null || plan === null || r.leftOut !== null) return assembled(r, {});
   const found = deriveFlow(r.reading, plan);
-  const findings = [...capFindings(r)];
+  const seen = { run: run.id, steps: found.runningLevel_z_m };
+  // A tilted window shows another level than the level axle that is meant by a spin run.
   if (run.tilt_ratio === 0) {
     const stands = record.articles.get(run.article)?.standsInFor ?? [];
-    for (const article of [run.article, ...stands])
-      levels.set(levelKey(article, r.cell.fill_m3), { run: run.id, steps: found.runningLevel_z_m });
-    findings.push(...aboveLevel(r, { run: run.id, steps: found.runningLevel_z_m }));
+    for (const article of [run.article, ...stands]) levels.set(levelKey(article, r.cell.fill_m3), seen);
   }
+  const findings = [...capFindings(r), ...aboveLevel(r, seen)];
   return assembled(r, { ...found, findings });
 }
 
@@ -132,7 +132,7 @@ function spin(
     results: [...found.results, ...atOwn.results],
     causes: [...found.causes, ...atOwn.causes, ...(own?.d.causes ?? [])],
     windows: found.windows,
-    remarks: law === null ? [] : [lawSentence(law)],
+    remarks: [...(law === null ? [] : [lawSentence(law)]), ...restlessSentence(found.restless)],
     findings: [...findings, ...nothing(r, why)],
     leftOut: why,
   });
@@ -140,6 +140,9 @@ function spin(
 
 const lawSentence = (law: NonNullable<ReturnType<typeof spinLaw>>): string =>
   `Through all windows torque goes with viscosity to the power ${law.viscosityExponent.toFixed(2)} ± ${(2 * law.u[0]).toFixed(2)} and with speed to the power ${law.speedExponent.toFixed(2)} ± ${(2 * law.u[1]).toFixed(2)} above a constant part; condition number ${law.condition.toFixed(0)}.`;
+
+const restlessSentence = (names: readonly string[]): string[] =>
+  names.length === 0 ? [] : [`Not steady by the rule of the plan, and not used: ${names.join('; ')}.`];
 
 const sameConditions = (d: DerivedRun, r: Ready): boolean =>
   d.cell.article === r.cell.article &&

@@ -27,6 +27,8 @@ export interface SpinDerived {
   readonly results: readonly Result[];
   readonly windows: readonly Window[];
   readonly causes: readonly Cause[];
+  /** Windows at a planned step and temperature that were not steady and are not used. */
+  readonly restless: readonly string[];
 }
 
 /**
@@ -46,31 +48,32 @@ export function deriveSpin(input: {
   notAt_rad_s: readonly number[];
 }): SpinDerived {
   const { reading, plan, line, reference_K, notAt_rad_s } = input;
-  const { points, windows, causes } = spinPoints(reading, plan, line);
+  const { points, windows, causes, restless } = spinPoints(reading, plan, line);
   const usable = points.filter((p) => !notAt_rad_s.some((w) => Math.abs(w - p.step_rad_s) < 1e-9));
   const results = plan.steps_rad_s.flatMap((step) => {
     const here = usable.filter((p) => p.step_rad_s === step);
     return reference_K.flatMap((ref_K) => atReference({ here, ref_K, step, reading, line }) ?? []);
   });
-  return { points: usable, results, windows, causes };
+  return { points: usable, results, windows, causes, restless };
 }
 
 function spinPoints(
   reading: Reading,
   plan: Plan,
   line: LogLogLine,
-): { points: SpinPoint[]; windows: Window[]; causes: Cause[] } {
+): { points: SpinPoint[]; windows: Window[]; causes: Cause[]; restless: string[] } {
   const { log, run } = reading;
   const speed = outputSpeed(reading);
   const torque = reading.channel('torque-in');
   const sump = reading.channel('sump');
   const raw = log.channels.get('torque-in');
   if (speed === null || torque === null || sump === null || raw === undefined)
-    return { points: [], windows: [], causes: [] };
+    return { points: [], windows: [], causes: [], restless: [] };
   const instruments = { torque: reading.instrument('torque-in'), sump: reading.instrument('sump') };
   const points = new Map<string, SpinPoint>();
   const windows: Window[] = [];
   const causes: Cause[] = [];
+  const restless = new Set<string>();
   for (const plateau of plateaus({
     time_s: log.time_s,
     speed_rad_s: speed,
@@ -87,7 +90,12 @@ function spinPoints(
     const steady = rate !== null && isSteady({ ...rate, limit: plan.steadySlope_K_s });
     const step_rad_s = plateau.step_rad_s;
     const name = `${Math.round((step_rad_s * 30) / Math.PI)} rpm, ${Math.round(level_K - 273.15)} °C`;
-    if (Math.abs(temperature.mean - level_K) > 2 || !steady) continue;
+    if (Math.abs(temperature.mean - level_K) > 2) continue;
+    if (!steady) {
+      if (!points.has(`${step_rad_s}|${level_K}`)) restless.add(name);
+      continue;
+    }
+    restless.delete(name);
     const found = gather([
       { of: readingScatter({ run: run.id, what: `torque at ${name}`, u: t.u, dof: t.dof }), sensitivity: 1 },
       { of: instruments.torque && calibration(instruments.torque, t.mean), sensitivity: 1 },
@@ -111,7 +119,7 @@ function spinPoints(
   const kept = [...points.values()];
   windows.push(...kept.map((p) => p.window));
   if (instruments.sump) causes.push(calibration(instruments.sump, 333).cause);
-  return { points: kept, windows, causes };
+  return { points: kept, windows, causes, restless: [...restless] };
 }
 
 function atReference(input: {

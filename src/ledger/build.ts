@@ -129,7 +129,10 @@ function maker(input: {
           ...given,
           from: {
             kind: 'figure',
-            id: figureId({ subject: { run: given.from.run }, quantity: given.from.quantity, at: given.from.at }, naming),
+            id: figureId(
+              { subject: { run: given.from.run }, quantity: given.from.quantity, at: given.from.at },
+              naming,
+            ),
           },
         };
 
@@ -224,7 +227,10 @@ interface RestOf {
 }
 
 const sameAt = (a: Result['at'], b: Result['at']): boolean =>
-  a.outputSpeed_rad_s === b.outputSpeed_rad_s && a.sump_K === b.sump_K && a.limit_K === b.limit_K && a.basis === b.basis;
+  a.outputSpeed_rad_s === b.outputSpeed_rad_s &&
+  a.sump_K === b.sump_K &&
+  a.limit_K === b.limit_K &&
+  a.basis === b.basis;
 
 /** Largest first. Scatter of refits of several cells is one line, calibration of one instrument another. */
 function budgetOf(quantity: QuantityName, e: Estimate, causes: CauseTable): BudgetRow[] {

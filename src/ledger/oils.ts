@@ -22,14 +22,27 @@ export function oilFigures(record: SeriesRecord): OilFigure[] {
   const temperatures = [...new Set([...record.series.reference.sump_K, 373.15])];
   return [...record.oils.values()].flatMap((oil): OilFigure[] => {
     const line = logLogLine(oil);
-    const given = [dataGiven(oil, 'viscosity.at-40', 'ν40', oil.nu40_m2_s), dataGiven(oil, 'viscosity.at-100', 'ν100', oil.nu100_m2_s)];
+    const given = [
+      dataGiven(oil, 'viscosity.at-40', 'ν40', oil.nu40_m2_s),
+      dataGiven(oil, 'viscosity.at-100', 'ν100', oil.nu100_m2_s),
+    ];
     const shared = { oil: oil.id, file: oil.file, given };
     const index = viscosityIndex(oil);
     return [
       ...temperatures.flatMap((sump_K): OilFigure[] => {
         const nu = line === null ? null : viscosityAt_m2_s({ line, oil_K: sump_K });
         return [
-          ...(nu === null ? [] : [{ ...shared, quantity: 'viscosity' as const, at: { sump_K }, estimate: exact(nu), relation: 'viscosity-log-log' }]),
+          ...(nu === null
+            ? []
+            : [
+                {
+                  ...shared,
+                  quantity: 'viscosity' as const,
+                  at: { sump_K },
+                  estimate: exact(nu),
+                  relation: 'viscosity-log-log',
+                },
+              ]),
           {
             ...shared,
             quantity: 'density' as const,
@@ -41,7 +54,15 @@ export function oilFigures(record: SeriesRecord): OilFigure[] {
       }),
       ...(index === null
         ? []
-        : [{ ...shared, quantity: 'viscosity-index' as const, at: {}, estimate: exact(index), relation: 'viscosity-index' }]),
+        : [
+            {
+              ...shared,
+              quantity: 'viscosity-index' as const,
+              at: {},
+              estimate: exact(index),
+              relation: 'viscosity-index',
+            },
+          ]),
     ];
   });
 }
