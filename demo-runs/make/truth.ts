@@ -52,7 +52,10 @@ const cellOf = ({ plan: { trial, article, oil, fill_L, tilt_pct } }: MadeRun) =>
   ...{ trial, article, oil, fill_L, tilt_pct },
 });
 
-function runTruth(made: MadeRun): readonly Truth[] {
+/** How a rig names its speed, its limits, and whether it reads a bearing race. */
+const hillNames = { speed: 'wheel-speed', limits_C, race: true };
+
+export function runTruth(made: MadeRun, named = hillNames): readonly Truth[] {
   const { plan, setUp, spin } = made;
   const subject = { run: plan.id };
   const say = (quantity: string, value: number, unit: string, at: Truth['at'] = {}): Truth => ({
@@ -67,7 +70,7 @@ function runTruth(made: MadeRun): readonly Truth[] {
       ...common,
       ...spin.temps_C.flatMap((temp_C) =>
         spin.steps_rpm.flatMap((wheel_rpm) => {
-          const at = { 'wheel-speed': `${wheel_rpm} rpm`, sump: `${temp_C} Cel` };
+          const at = { [named.speed]: `${wheel_rpm} rpm`, sump: `${temp_C} Cel` };
           return [
             say('spin-torque', law.spinTorque_Nm(setUp, { wheel_rpm, temp_C }), 'N.m', at),
             say('spin-power', law.spinPower_W(setUp, { wheel_rpm, temp_C }), 'W', at),
@@ -79,19 +82,23 @@ function runTruth(made: MadeRun): readonly Truth[] {
     return [
       ...common,
       ...spin.steps_rpm.flatMap((rpm) => {
-        const at = { 'wheel-speed': `${rpm} rpm` };
+        const at = { [named.speed]: `${rpm} rpm` };
         return [
           say('running-level', law.runningLevel_mm(setUp, rpm), 'mm', at),
           ...grades(made, rpm).map(([name, grade]) => say(name, grade, '1', at)),
         ];
       }),
     ];
-  return [...common, ...(plan.trial === 'cool-down' ? restTruth(made, say) : loadedTruth(made, say))];
+  return [...common, ...(plan.trial === 'cool-down' ? restTruth(made, say) : loadedTruth(made, say, named))];
 }
 
 type Say = (quantity: string, value: number, unit: string, at?: Truth['at']) => Truth;
 
-function loadedTruth({ plan, setUp, drawn, truth, load, crossings }: MadeRun, say: Say): Truth[] {
+function loadedTruth(
+  { plan, setUp, drawn, truth, load, crossings }: MadeRun,
+  say: Say,
+  named: typeof hillNames,
+): Truth[] {
   const ambient_C = meanOfLast(truth.values.T_amb);
   const air_m_s = truth.values.u_air[0] ?? drawn.air_m_s;
   const end = law.settled(setUp, load!, { air_m_s, ambient_C });
@@ -102,13 +109,13 @@ function loadedTruth({ plan, setUp, drawn, truth, load, crossings }: MadeRun, sa
     say('heat-made', end.heat_W, 'W'),
     say('shed', end.heat_W / end.rise_K, 'W/K'),
     say('store', store_kJ_K(setUp), 'kJ/K'),
-    ...limits_C.map((limit): Truth => {
-      const at = { limit: `${limit} Cel` };
+    ...named.limits_C.map((limit): Truth => {
+      const at = { limit: `${Number(limit.toFixed(2))} Cel` };
       const t_s = crossings.get(limit);
       if (t_s !== undefined) return say('limit-crossing', t_s, 's', at);
       return { ...say('limit-crossing', 0, 's', at), value: null, bound: ['above', plan.length_s] };
     }),
-    say('bearing-rise', meanOfLast(bearing), 'K'),
+    ...(named.race ? [say('bearing-rise', meanOfLast(bearing), 'K')] : []),
   ];
 }
 
@@ -139,7 +146,7 @@ const round = (record: Readonly<Record<string, unknown>>): Record<string, unknow
   >;
 
 /** One fact a line, so that a person can read it and a comparison shows what moved. */
-export function spread(head: Readonly<Record<string, unknown>>, made: readonly MadeRun[]): string {
+export function spread(head: Readonly<Record<string, unknown>>, made: readonly MadeRun[], named = hillNames): string {
   const lines = Object.entries(head).map(([key, value]) =>
     Array.isArray(value)
       ? `  ${JSON.stringify(key)}: [${value.map((v) => `\n    ${JSON.stringify(v)}`).join(',')}\n  ]`
@@ -147,7 +154,9 @@ export function spread(head: Readonly<Record<string, unknown>>, made: readonly M
   );
   const told = made.map((one) => {
     const rest = { run: one.plan.id, cell: cellOf(one), drawn: round({ ...one.drawn }) };
-    const truth = runTruth(one).map((t) => JSON.stringify({ ...t, value: t.value === null ? null : digits(t.value) }));
+    const truth = runTruth(one, named).map((t) =>
+      JSON.stringify({ ...t, value: t.value === null ? null : digits(t.value) }),
+    );
     return `    ${JSON.stringify(rest).slice(0, -1)}, "truth": [${truth.map((t) => `\n      ${t}`).join(',')}\n    ]}`;
   });
   return `{\n${lines.join(',\n')},\n  "runs": [\n${told.join(',\n')}\n  ]\n}\n`;

@@ -51,7 +51,7 @@ export const loadWords: Words = {
   },
   'H-12': {
     by: AB,
-    text: 'Baseline again, to close the loaded runs. Same bowl, fourteenth time on; the bolt heads are getting round and were changed afterwards. Warm day, doors kept shut.',
+    text: 'Baseline again, to close the loaded runs on the level. Same bowl, fourteenth time on; the bolt heads are getting round and were changed afterwards. Warm day, doors kept shut.',
   },
   'T-04': {
     by: AB,

@@ -48,7 +48,7 @@ export const spinWords: Words = {
   },
   'S-11': {
     by: A,
-    text: 'Deep bowl to the height of the pressed one, O2. Oil changed over at noon, flush weighed out. Left-hand dip read first and last, the same.',
+    text: 'Deep bowl to the height of the pressed one, O2. Oil changed over between the two runs of the day, flush weighed out. Left-hand dip read first and last, the same.',
   },
   'S-12': {
     by: AB,
@@ -90,7 +90,7 @@ export const spinWords: Words = {
   },
   'S-23': {
     by: B,
-    text: 'Deep bowl, 2.40 L. Early start to make up for yesterday. Clear morning; the roof light had to be covered.',
+    text: 'Deep bowl, 2.40 L. Clear morning; the roof light had to be covered for the level reading.',
   },
   'S-24': {
     by: B,
@@ -106,7 +106,7 @@ export const spinWords: Words = {
   },
   'S-27': {
     by: B,
-    text: 'Pressed bowl at 3.20 L. Afternoon sun on the door side, blind down. Left hub flange cable tied back, it had come near the shaft guard.',
+    text: 'Pressed bowl at 3.20 L. Midday sun on the door side, blind down. Left hub flange cable tied back, it had come near the shaft guard.',
   },
   'S-28': { by: A, text: 'Deep bowl, 2.40 L. Long key has lost its ball, done with the plain one. No leak, no noise.' },
   'S-29': {

@@ -19,7 +19,7 @@ export const windowWords: Words = {
   },
   'F-04': {
     by: A,
-    text: '3.20 L. Oil over the left tube lip as a film from 120 on. Milky from the fourth step, the grid behind was lost but the lamp could be made out. The heater was already off and the sump went on rising past the mark on the way down the steps; did not stop, window looked over afterwards, no crazing. Flash at 00:00:12.0.',
+    text: '3.20 L. Left tube lip wet from 120 on, a thin film over it at 520. Milky from the fourth step, the grid behind was lost but the lamp could be made out. The heater was already off and the sump went on rising past the mark on the way down the steps; did not stop, window looked over afterwards, no crazing. Flash at 00:00:12.0.',
   },
   'F-05': {
     by: AB,
@@ -31,7 +31,7 @@ export const windowWords: Words = {
   },
   'T-01': {
     by: AB,
-    text: 'Cradle on the 12 % stop, nose up, both pins in. Filled and dipped level, then tilted, then waited another ten minutes. Nothing at the pocket at 60 now. Oil stood in the left tube; drain tray under both hubs, dry. Flash at 00:00:12.0.',
+    text: 'Cradle on the 12 % stop, nose up, both pins in. Filled and dipped level, then tilted, then waited another ten minutes. Nothing at the pocket at 60 now. Trays under both hubs, dry at the end. Flash at 00:00:12.0.',
   },
   'T-02': {
     by: AB,
