@@ -24,7 +24,9 @@ export function levelSpec(data: LevelData, width: Width): Spec {
   const plot = levelPlot(data, width);
   return spec(plot, [
     heights(plot, data),
-    ...data.curves.map((curve) => lineLayer(plot, curve.points, { colour: markOf(curve.mark).colour, width: 2 })),
+    ...data.curves.map((curve, i) =>
+      lineLayer(plot, curve.points, { colour: markOf(curve.mark).colour, width: 2 }, `${i}`),
+    ),
     endLabels(
       plot,
       data.curves.flatMap((curve) => {
@@ -98,6 +100,6 @@ function fills(plot: Plot, data: LevelData): readonly Layer[] {
   });
   return [
     ...data.fills.map(({ x, y, mark }) => pointLayer(plot, [[x, y]], { ...markOf(mark), radius: 6 })),
-    ...(words.length > 0 ? textLayer(plot, words, { rim: true }) : []),
+    ...textLayer(plot, words, { rim: true }),
   ];
 }

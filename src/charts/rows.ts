@@ -1,6 +1,6 @@
 import type { Axis } from './axis.ts';
 import { tickText } from './axis.ts';
-import type { Label, Layer, Plot, Point } from './plot.ts';
+import type { Label, Layer, Piece, Plot } from './plot.ts';
 import { pieceLayer, pointLayer, textLayer } from './plot.ts';
 import { ink, markOf, pictureWidth, rule, soft, textSize } from './theme.ts';
 import type { Width } from './theme.ts';
@@ -38,7 +38,7 @@ export const along = (panel: Panel, value: number): number =>
 
 /** Thin upright rules at the ticks, their numbers below, and the axis sentence below these. */
 export function ground(sheet: Plot, panel: Panel, sentence: string, room: number): readonly Layer[] {
-  const uprights = panel.axis.ticks.map((tick): readonly [Point, Point] => [
+  const uprights = panel.axis.ticks.map((tick): Piece => [
     [along(panel, tick), panel.top],
     [along(panel, tick), panel.bottom],
   ]);
@@ -63,26 +63,28 @@ export const underlineRoom = (sentence: string, room: number): number =>
   30 + 17 * wrapText(sentence, textSize, room).length;
 
 /** Bars with end ticks, then the marks on them. */
-export const bars = (sheet: Plot, panel: Panel, rows: readonly BarRow[]): readonly Layer[] =>
-  rows.flatMap((row) => {
-    const mark = markOf(row.mark);
-    const point = pointLayer(sheet, [[along(panel, row.value), row.y]], { ...mark, radius: 6.5 });
-    if (row.low === null || row.high === null) return [point];
-    const [low, high] = [along(panel, row.low), along(panel, row.high)];
-    const upright = (x: number): readonly [Point, Point] => [
-      [x, row.y - 5],
-      [x, row.y + 5],
-    ];
-    const pieces: readonly (readonly [Point, Point])[] = [
-      [
-        [low, row.y],
-        [high, row.y],
-      ],
-      upright(low),
-      upright(high),
-    ];
-    return [pieceLayer(sheet, pieces, { colour: mark.colour, width: 1.8 }), point];
-  });
+export const bars = (sheet: Plot, panel: Panel, rows: readonly BarRow[]): readonly Layer[] => [
+  ...rows.map((row) => pieceLayer(sheet, barPieces(panel, row), { colour: markOf(row.mark).colour, width: 1.8 })),
+  ...rows.map((row) => pointLayer(sheet, [[along(panel, row.value), row.y]], { ...markOf(row.mark), radius: 6.5 })),
+];
+
+function barPieces(panel: Panel, row: BarRow): readonly Piece[] {
+  if (row.low === null || row.high === null) return [];
+  const { y } = row;
+  const [low, high] = [along(panel, row.low), along(panel, row.high)];
+  const upright = (x: number): Piece => [
+    [x, y - 5],
+    [x, y + 5],
+  ];
+  return [
+    [
+      [low, y],
+      [high, y],
+    ],
+    upright(low),
+    upright(high),
+  ];
+}
 
 /** The name of a row in ink, what belongs to it after or under it in soft ink. */
 export function rowNames(
@@ -103,10 +105,7 @@ export function rowNames(
       plain.push([0, y + 8, detail]);
     }
   }
-  return [
-    ...(bold.length > 0 ? textLayer(sheet, bold, { bold: true, colour: ink }) : []),
-    ...(plain.length > 0 ? textLayer(sheet, plain, { colour: soft }) : []),
-  ];
+  return [...textLayer(sheet, bold, { bold: true, colour: ink }), ...textLayer(sheet, plain, { colour: soft })];
 }
 
 const lines = (label: string, y: number, room: number): readonly Label[] => {

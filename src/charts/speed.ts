@@ -1,7 +1,7 @@
 import type { SpeedData } from '../report/page.ts';
 import { closeAxis, roundAxis } from './axis.ts';
 import { endLabelRoom, endLabels } from './end-labels.ts';
-import type { Plot, Point, Spec } from './plot.ts';
+import type { Piece, Plot, Point, Spec } from './plot.ts';
 import { lineLayer, lowerRoom, lowerTitle, pieceLayer, pointLayer, spec, upperTitle } from './plot.ts';
 import { markOf, pictureWidth } from './theme.ts';
 import type { Width } from './theme.ts';
@@ -10,26 +10,21 @@ import type { Width } from './theme.ts';
 export function speedSpec(data: SpeedData, width: Width): Spec {
   const plot = speedPlot(data, width);
   const middle = (data.lines.length - 1) / 2;
+  const lines = data.lines.map((line, i) => {
+    const aside = ((i - middle) * (width === 'wide' ? 3 : 2) * (plot.x.high - plot.x.low)) / plot.width;
+    const points = line.points.map((point) => ({ ...point, x: point.x + aside }));
+    return { mark: markOf(line.mark), points, places: points.map(({ x, y }): Point => [x, y]) };
+  });
   return spec(plot, [
-    ...data.lines.flatMap((line, i) => {
-      const mark = markOf(line.mark);
-      const aside = ((i - middle) * (width === 'wide' ? 3 : 2) * (plot.x.high - plot.x.low)) / plot.width;
-      const points = line.points.map((point) => ({ ...point, x: point.x + aside }));
-      const bars = points.flatMap(({ x, low, high }) => uprightBar(plot, x, low, high));
-      return [
-        lineLayer(
-          plot,
-          points.map(({ x, y }): Point => [x, y]),
-          { colour: mark.colour, width: 1.6 },
-        ),
-        pieceLayer(plot, bars, { colour: mark.colour, width: 1.4 }),
-        pointLayer(
-          plot,
-          points.map(({ x, y }): Point => [x, y]),
-          { ...mark, radius: width === 'wide' ? 5 : 4 },
-        ),
-      ];
-    }),
+    ...lines.map(({ mark, places }, i) => lineLayer(plot, places, { colour: mark.colour, width: 1.6 }, `${i}`)),
+    ...lines.map(({ mark, points }) =>
+      pieceLayer(
+        plot,
+        points.flatMap(({ x, low, high }) => uprightBar(plot, x, low, high)),
+        { colour: mark.colour, width: 1.4 },
+      ),
+    ),
+    ...lines.map(({ mark, places }) => pointLayer(plot, places, { ...mark, radius: width === 'wide' ? 5 : 4 })),
     endLabels(
       plot,
       data.lines.flatMap((line) => {
@@ -73,9 +68,9 @@ function measured(xs: readonly number[], far: number, width: number): readonly n
   return near || speeds.length === 0 ? roundAxis([0, far], 4).ticks.filter((tick) => tick <= far) : speeds;
 }
 
-function uprightBar(plot: Plot, x: number, low: number, high: number): readonly (readonly [Point, Point])[] {
+function uprightBar(plot: Plot, x: number, low: number, high: number): readonly Piece[] {
   const half = (4 / plot.width) * (plot.x.high - plot.x.low);
-  const level = (y: number): readonly [Point, Point] => [
+  const level = (y: number): Piece => [
     [x - half, y],
     [x + half, y],
   ];

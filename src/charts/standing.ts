@@ -72,7 +72,7 @@ function unranked(sheet: Plot, panel: Panel, rows: Rows): readonly Layer[] {
   const labels = rows
     .filter((row) => row.value === null)
     .map((row): Label => [along(panel, 0) + 8, row.y, 'not ranked']);
-  return labels.length === 0 ? [] : textLayer(sheet, labels, { colour: soft, rim: true });
+  return textLayer(sheet, labels, { colour: soft, rim: true });
 }
 
 function groups(sheet: Plot, rows: Rows, whole: number): readonly Layer[] {

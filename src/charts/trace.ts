@@ -27,7 +27,7 @@ export function traceSpec(data: TraceData, width: Width): Spec {
     ...data.excluded.map((gap) => excludedBand(plot, gap)),
     excludedLabels(plot, data),
     limitRules(plot, data),
-    ...data.lines.map((line) => lineLayer(plot, thin(line.points, 200), strokeOf(line))),
+    ...data.lines.map((line, i) => lineLayer(plot, thin(line.points, 200), strokeOf(line), `${i}`)),
     endLabels(plot, lineEnds(data), labelWidth[width]),
     limitLabels(plot, data),
     crossings(plot, data),
@@ -101,7 +101,7 @@ function limitLabels(plot: Plot, data: TraceData): readonly Layer[] {
       before = { top, right: left + textWidth(label, textSize) };
       return [...pixel(plot, left, top), label];
     });
-  return labels.length === 0 ? [] : textLayer(plot, labels, { colour: oil, rim: true });
+  return textLayer(plot, labels, { colour: oil, rim: true });
 }
 
 function crossings(plot: Plot, data: TraceData): readonly Layer[] {
@@ -136,5 +136,5 @@ function excludedLabels(plot: Plot, data: TraceData): readonly Layer[] {
       taken = middle + wide / 2 + 10;
       return [[...pixel(plot, middle, -10), label]];
     });
-  return labels.length === 0 ? [] : textLayer(plot, labels, { colour: soft, align: 'center' });
+  return textLayer(plot, labels, { colour: soft, align: 'center' });
 }

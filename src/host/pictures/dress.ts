@@ -3,7 +3,7 @@ import type { Undressed } from './draw.ts';
 
 /**
  * Makes a drawing fit to stand in a page under a strict policy: ids of its own, a role, a name and a description,
- * no style attributes, numbers to two decimals.
+ * no style attributes, numbers to two decimals, nothing that says what holds anyway.
  */
 export function dressed(
   drawing: Undressed,
@@ -13,6 +13,10 @@ export function dressed(
   const inside = drawing.inside.replaceAll(/<[^>]+>/g, (tag) =>
     tag
       .replaceAll(/ (?:style|role|class|pointer-events|aria-[a-z]+)="[^"]*"/g, '')
+      .replaceAll(
+        / (?:stroke-miterlimit="10"|opacity="1"|stroke-dasharray=""|transform="translate\(0,0\)"|font-weight="normal")/g,
+        '',
+      )
       .replaceAll(/ id="/g, ` id="${prefix}`)
       .replaceAll('url(#', `url(#${prefix}`)
       .replaceAll(/-?\d+\.\d{3,}(?:e-?\d+)?/g, (digits) => String(rounded(Number(digits)))),

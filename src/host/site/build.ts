@@ -14,6 +14,9 @@ import { sheetView } from './view.ts';
 import type { AroundView } from './wire.ts';
 import { wire } from './wire.ts';
 
+/** For preview: one memo kept over rebuilds. */
+export const pictureMemo = (): PictureMemo => new Map();
+
 export interface SiteInput {
   readonly pages: readonly Page[];
   /** Ledger, tables and the like, written as they are. */
