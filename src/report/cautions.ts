@@ -31,8 +31,7 @@ const powered = ['flow', 'spin', 'heat-up', 'check'] as const;
 
 export function cautionsFor(run: Run, article: Article | undefined, rig: Rig): readonly CautionRow[] {
   const holds: Readonly<Record<NonNullable<Applies['when']>, boolean>> = {
-    'altered part':
-      article?.role === 'modified' || article?.role === 'window_copy' || article?.obtained === 'made_here',
+    'altered part': article?.role === 'modified' || article?.role === 'window_copy',
     window: article?.role === 'window_copy' || (rig.window?.usedOn.includes(run.article) ?? false),
     tilted: run.tilt_ratio !== 0,
     fan: run.airflow_m_s > 0,

@@ -8,10 +8,8 @@ import { capital } from './spans.ts';
 import type { View } from './view.ts';
 
 /** A page looks a figure up and links it to its working; it makes none. */
-export const figureNamed = (view: View, name: FigureName): Figure | undefined => {
-  const id = figureId(name, view.naming);
-  return view.figures.find((figure) => figure.id === id);
-};
+export const figureNamed = (view: View, name: FigureName): Figure | undefined =>
+  view.figureById.get(figureId(name, view.naming));
 
 export const runFigures = (view: View, run: string, quantity: QuantityName): readonly Figure[] =>
   (view.figuresOf.get(run) ?? []).filter((figure) => figure.quantity === quantity);

@@ -6,11 +6,12 @@ import { quantityKinds, type QuantityName } from '../trial/figures.ts';
 /** The only door from a figure to its digits; `quantity/write.ts` says how many. */
 
 /** "95.7 ± 1.3 °C", "> 150 min"; with US units in brackets where the book asks for them. */
-export const wholeOf = (figure: Figure, withUs = false): string => spelled(figure, withUs, (m) => m.text);
+export const wholeOf = (figure: Figure, withUs = false): string =>
+  spelled(figure, withUs, (m) => signed(figure, m.value, m.text));
 
 /** The value with its unit, for a column whose neighbour holds the ±. */
 export const valueOf = (figure: Figure, withUs = false): string =>
-  spelled(figure, withUs, (m) => withUnit(m.value, m.unit));
+  spelled(figure, withUs, (m) => signed(figure, m.value, withUnit(m.value, m.unit)));
 
 export function plusMinusOf(figure: Figure): string {
   if (figure.value === null) return 'bound';
@@ -77,6 +78,10 @@ export function exactText(value: number): string {
   const rounded = value.toFixed(decimals);
   return writeNumber(value, /\./.test(rounded) ? (rounded.replace(/\.?0+$/, '').split('.')[1]?.length ?? 0) : 0);
 }
+
+/** A difference says its direction; none has a sign when it rounds to nothing. */
+const signed = (figure: Figure, value: string, text: string): string =>
+  figure.kind === 'difference' && /^\d/.test(value) && /[1-9]/.test(value) ? `+${text}` : text;
 
 interface Spoken {
   readonly value: number;

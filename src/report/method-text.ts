@@ -69,7 +69,7 @@ export const methodText: readonly Section[] = [
         ],
         [
           strong('Final temperature'),
-          ' is extrapolated three ways: one store of heat, two stores joined by a conductance, and the tail of the curve alone. The misfit of each is printed; the one whose residuals allow it is taken, and the interval covers how far the others land.',
+          ' is extrapolated three ways: one store of heat, two stores joined by a conductance, and the tail of the curve alone. The misfit of each is printed. Two stores are taken when they leave significantly less than one (F test, 5 %); where the tail answers differently by more than its own scatter, the difference widens the interval.',
         ],
         [
           strong('Shed'),
@@ -107,14 +107,18 @@ export const methodText: readonly Section[] = [
     [
       {
         name: 'Digits.',
-        text: ['Two digits of the standard uncertainty are kept, and the value is written to the same place.'],
+        text: ['Two digits of the ± are kept, and the value is written to the same place.'],
       },
     ],
   ),
   section('comparing', 'Comparing', [
     listOf([
-      ['Each cell is compared with baseline runs before and after it, so that a rig that wanders is seen.'],
-      ['The scatter of refitting is pooled over all cells that were refitted.'],
+      [
+        'Baseline runs stand before, between and after the others, so that a rig that wanders is seen and its drift taken out.',
+      ],
+      [
+        'The scatter of refitting is pooled over all cells that were refitted. Where each stands on one run, scatter comes from causes that are known, and the page says so.',
+      ],
       [
         'All pairs of a standing are compared together (Tukey–Kramer), so that many comparisons do not make a difference by luck. Rows that share a letter are not separated.',
       ],

@@ -3,13 +3,14 @@ import { sources, type Reference } from '../physics/sources.ts';
 import { numberText, rangeText } from './digits.ts';
 import { methodText } from './method-text.ts';
 import type { Block, Page, Section } from './page.ts';
-import { counts, facts, link, listed, prose, row, section, tableBlock } from './spans.ts';
+import { capital, counts, facts, link, listed, prose, row, section, tableBlock } from './spans.ts';
 
 /** What figures are made with: the way in words, then every relation with its range, its source and how its checks stand today. */
 export function methodPage(chapters: readonly Chapter[]): Page {
   const relations = chapters.flatMap((chapter) => chapter.relations);
   const checked = relations.map((relation) => ({ relation, checks: today(relation) }));
   const all = checked.flatMap(({ checks }) => checks);
+  const published = all.filter(({ seen }) => seen === 'published').length;
   const agree = all.filter(({ agrees }) => agrees).length;
   return {
     kind: 'method',
@@ -20,7 +21,7 @@ export function methodPage(chapters: readonly Chapter[]): Page {
     lead: [
       relations.length === 0
         ? 'How figures are come by, from the raw file to the standing.'
-        : `How figures are come by, from the raw file to the standing. Of ${counts(all.length, 'check')} of ${counts(relations.length, 'relation')} against a source outside this book, ${agree === all.length ? 'all agree' : `${numberText(agree, 0)} agree`} today.`,
+        : `How figures are come by, from the raw file to the standing. ${capital(counts(relations.length, 'relation'))} ${relations.length === 1 ? 'is' : 'are'} held to ${counts(all.length, 'check')}, ${counts(published, 'of them printed', 'of them printed')} in a text that was read; ${agree === all.length ? 'all agree' : `${numberText(agree, 0)} agree`} today.`,
     ],
     banners: [],
     series: null,

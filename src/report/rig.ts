@@ -5,7 +5,7 @@ import { dateWords } from './dates.ts';
 import { numberText, quantityText, rangeText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, Page, SectionData, Span } from './page.ts';
-import { code, facts, fold, link, listed, listOf, prose, row, section, table, tableBlock } from './spans.ts';
+import { capital, code, facts, fold, link, listed, listOf, prose, row, section, table, tableBlock } from './spans.ts';
 import type { View } from './view.ts';
 
 /** The rig: what lies inside the loss figure, the heights that oil meets, and every instrument. */
@@ -27,7 +27,7 @@ export function rigPage(view: View): Page {
         [drawing(view), geometry(view)],
         [
           { name: 'Heights.', text: ['From the axle centreline, negative below it.'] },
-          { name: 'Differential.', text: [`${spaced(rig.differential)}.`] },
+          { name: 'Differential.', text: [`${capital(spaced(rig.differential))}.`] },
         ],
       ),
       section('boundary', 'What the loss figure holds', [

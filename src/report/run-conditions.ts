@@ -132,17 +132,19 @@ function windowsFold(view: View, derived: DerivedRun | undefined): Block | null 
     tableBlock(
       'windows',
       ['wide window', 'number s', 'number lines', `number ${view.speed}`, 'number sump', 'number readings', 'steady'],
-      derived.windows.map((w) =>
-        row(
-          w.name,
-          `${numberText(w.from_s, 0)}–${numberText(w.to_s, 0)}`,
-          `${numberText(w.fromLine, 0)}–${numberText(w.toLine, 0)}`,
-          rpm(w.outputSpeed_rad_s),
-          quantityText(w.sump_K, '°C', 1),
-          numberText(w.readings, 0),
-          w.steady ? 'yes' : 'no',
+      [...derived.windows]
+        .sort((a, b) => a.from_s - b.from_s)
+        .map((w) =>
+          row(
+            w.name,
+            `${numberText(w.from_s, 0)}–${numberText(w.to_s, 0)}`,
+            `${numberText(w.fromLine, 0)}–${numberText(w.toLine, 0)}`,
+            rpm(w.outputSpeed_rad_s),
+            quantityText(w.sump_K, '°C', 1),
+            numberText(w.readings, 0),
+            w.steady ? 'yes' : 'no',
+          ),
         ),
-      ),
     ),
   );
 }

@@ -158,10 +158,10 @@ function modelBlocks({ models }: DerivedRun): Block[] {
         row(
           modelWords[model],
           quantityText(final_K, '°C', 1),
-          quantityText(u_K, 'K', 1),
+          quantityText(u_K, 'K', 2),
           quantityText(misfit_K, 'K', 2),
           taken ? 'taken' : 'no',
-          why,
+          why.replace(/^taken: /, ''),
         ),
       ),
     ),

@@ -2,13 +2,24 @@ import { litres } from '../ledger/ids.ts';
 import type { Figure } from '../ledger/figure.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Run } from '../trial/run.ts';
-import { articleWords, cited, citedValue, doubtOf, figureWords, tiltWords, titled, toWorking } from './cite.ts';
+import {
+  articleWords,
+  cellFigures,
+  cited,
+  citedValue,
+  doubtOf,
+  figureWords,
+  runFigures,
+  tiltWords,
+  titled,
+  toWorking,
+} from './cite.ts';
 import { dateWords, momentWords } from './dates.ts';
-import { numberText } from './digits.ts';
+import { largestCauses } from './doubt.ts';
 import { findingsSection } from './finding-words.ts';
 import { noteSection } from './note-fields.ts';
 import type { Banner, Block, MarginNote, Page, Section, Span } from './page.ts';
-import { link, listed, prose, row, section, tableBlock } from './spans.ts';
+import { link, prose, row, section, tableBlock } from './spans.ts';
 import { derivedOf, type View } from './view.ts';
 
 /** What the four kinds of run sheet share; each is composed by hand from these. */
@@ -134,30 +145,24 @@ export function givesSection(
 
 /** The largest causes behind one figure, with their share of the variance. */
 export function howSure(view: View, figure: Figure | undefined): MarginNote | null {
-  const budget = figure && view.input.ledger.workings.get(figure.id)?.budget;
-  if (figure === undefined || budget === undefined || budget.length === 0) return null;
-  const largest = [...budget].sort((a, b) => b.share - a.share).slice(0, 3);
-  return {
-    name: 'How sure.',
-    text: [
-      `${titled(figure)}: `,
-      cited(view, figure),
-      '. Of its doubt, ',
-      ...listed(largest.map(({ name, share }) => [`${name} is ${numberText(share * 100, 0)} %`])),
-      '.',
-    ],
-  };
+  const causes = largestCauses(view, figure);
+  if (figure === undefined || causes === null) return null;
+  return { name: 'How sure.', text: [`${titled(figure)}: `, cited(view, figure), `. Of its doubt, ${causes}.`] };
 }
 
-/** A loss never stands alone: what reached the pinion, and what its bearing did. */
+/** A loss never stands alone: what reached the pinion, and what its bearing did, in this run or in another of its cell. */
 export function besideTheLoss(view: View, run: Run): MarginNote {
-  const rises = (view.figuresOf.get(run.id) ?? []).filter(({ quantity }) => quantity === 'bearing-rise');
+  const [own] = runFigures(view, run.id, 'bearing-rise');
+  const cell = derivedOf(view, run.id)?.cell;
+  const [ofCell] = cell === undefined ? [] : cellFigures(view, cell, 'bearing-rise');
   return {
     name: 'Beside the loss.',
     text: [
-      ...(rises.length === 0
-        ? ['Pinion bearing above sump not measured here; ']
-        : ['Pinion bearing above sump ', cited(view, rises[0]!), '; ']),
+      ...(own
+        ? ['Pinion bearing above sump ', cited(view, own), '; ']
+        : ofCell
+          ? ['Pinion bearing above sump in the loaded run of the same cell: ', cited(view, ofCell), '; ']
+          : ['Pinion bearing above sump not measured here; ']),
       'pinion supply not graded here yet.',
     ],
   };

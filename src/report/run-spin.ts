@@ -6,14 +6,16 @@ import { numberText } from './digits.ts';
 import type { Block, Page, Span, SpeedData } from './page.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
 import { beforePower, besideTheLoss, givesSection, howSure, leadOf, remarksNote, runPage } from './run-parts.ts';
-import { listed, row, section, table, tableBlock } from './spans.ts';
+import { fold, listed, row, section, table, tableBlock } from './spans.ts';
 import { celsius } from './traces.ts';
 import { derivedOf, groupBy, type View } from './view.ts';
 
 /** Spin loss at stepped speeds: power against speed, a line a temperature. */
 export function spinPage(view: View, run: Run): Page {
   const powers = runFigures(view, run.id, 'spin-power');
-  const pivoted = powers.filter(({ at }) => speedOf(at) !== null && at.sump !== undefined);
+  const stepped = ({ at }: Figure): boolean => speedOf(at) !== null && at.sump !== undefined;
+  const pivoted = powers.filter(stepped);
+  const torques = runFigures(view, run.id, 'spin-torque').filter(stepped);
   const main = mainPower(view, powers);
   return runPage(view, run, {
     lead: leadOf(view, run, () => spinLead(view, powers, main)),
@@ -22,9 +24,24 @@ export function spinPage(view: View, run: Run): Page {
       givesSection(
         view,
         run,
-        (figure) => pivoted.some(({ id }) => id === figure.id),
+        ({ id }) => [...pivoted, ...torques].some((figure) => figure.id === id),
         [howSure(view, main), remarksNote(derivedOf(view, run.id)), rawFileNote(view, run)],
-        powerTable(view, pivoted),
+        [
+          ...steppedTable(
+            view,
+            pivoted,
+            'spin-power',
+            'Spin power, ± half a 95 % interval. Each number leads to its working.',
+          ),
+          ...(torques.length === 0
+            ? []
+            : [
+                fold(
+                  'Spin torque at the input, that it is made of',
+                  ...steppedTable(view, torques, 'spin-torque', 'Net of its zero, ± half a 95 % interval.'),
+                ),
+              ]),
+        ],
       ),
       conditionsSection(view, run),
     ],
@@ -39,13 +56,15 @@ function spinLead(view: View, powers: readonly Figure[], main: Figure | undefine
   const named = [main, ...others];
   return [
     speed === null ? 'It takes ' : `At ${String(speed)} ${view.speed} it takes `,
-    ...listed(named.map((f) => [cited(view, f), ` ${sumpWords(f)}`])),
+    ...listed(named.map((f, i) => [cited(view, f), ` ${sumpWords(f, i === 0)}`])),
     '.',
   ];
 }
 
-const sumpWords = ({ at }: Figure): string =>
-  at.sump === 'own' ? 'at its own running temperature' : `with the sump at ${(at.sump ?? '').replace(' Cel', ' °C')}`;
+const sumpWords = ({ at }: Figure, first: boolean): string =>
+  at.sump === 'own'
+    ? 'at its own running temperature'
+    : `${first ? 'with the sump ' : ''}at ${(at.sump ?? '').replace(' Cel', ' °C')}`;
 
 export function mainPower(view: View, powers: readonly Figure[]): Figure | undefined {
   const { outputSpeed_rad_s, mainSump_K } = view.series.reference;
@@ -64,13 +83,14 @@ export function speedOf(at: Figure['at']): number | null {
   return text === undefined ? null : Number.parseFloat(text);
 }
 
-function powerTable(view: View, figures: readonly Figure[]): Block[] {
+/** Rows are speeds, columns temperatures. */
+function steppedTable(view: View, figures: readonly Figure[], id: string, caption: string): Block[] {
   if (figures.length === 0) return [];
   const temperatures = [...groupBy(figures, ({ at }) => at.sump ?? '').keys()];
   const speeds = [...groupBy(figures, ({ at }) => String(speedOf(at)))];
   return [
     tableBlock(
-      'spin-power',
+      id,
       [`number ${view.speed}`, ...temperatures.map((sump) => `number ${headOf(sump)}`)],
       speeds.map(([speed, list]) =>
         row(
@@ -78,7 +98,7 @@ function powerTable(view: View, figures: readonly Figure[]): Block[] {
           ...temperatures.map((sump): Span[] => list.filter(({ at }) => at.sump === sump).map((f) => cited(view, f))),
         ),
       ),
-      'Spin power, ± half a 95 % interval. Each number leads to its working.',
+      caption,
     ),
   ];
 }

@@ -1,10 +1,11 @@
-import { articleSpan, cited } from './cite.ts';
+import type { Effect } from '../trial/compared.ts';
+import { articleSpan, cellDetail, cited } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { heatChart } from './heat-chart.ts';
 import { noteSection } from './note-fields.ts';
 import type { MarginNote, Page, Span } from './page.ts';
 import { notCounted } from './run-parts.ts';
-import { capital, counts, facts, link, listOf, listed, prose, section } from './spans.ts';
+import { capital, counts, facts, link, listOf, listed, prose, section, verdict } from './spans.ts';
 import { standingChart } from './standing-chart.ts';
 import {
   effectFigure,
@@ -109,23 +110,52 @@ export function seriesPage(view: View): Page {
   };
 }
 
-/** The finding of a series in one line: where, and the largest separated difference. */
+/** The finding of a series: how many are separated, and what the basis of the fill makes of it, else the largest difference. */
 export function standingOneLine(view: View): Span[] {
   const main = mainStanding(view);
   if (main === undefined) return ['Nothing stands side by side yet.'];
-  const separated = shownRows(view, main)
-    .flatMap(({ effect }) => (effect?.separated === true ? [effect] : []))
+  const effects = shownRows(view, main).flatMap(({ effect }) => (effect === null ? [] : [effect]));
+  const basis = basisSentence(view, effects);
+  if (basis !== null) return [`${standingTitle(view, main)}. `, ...basis];
+  const [largest] = effects
+    .filter(({ separated }) => separated)
     .sort((a, b) => Math.abs(b.estimate.value) - Math.abs(a.estimate.value));
-  const [largest] = separated;
   const figure = largest && effectFigure(view, largest);
   if (largest === undefined || figure === undefined) return [`${standingTitle(view, main)}.`];
   return [
     `${standingTitle(view, main)}; furthest off is `,
     articleSpan(view, largest.cell.article),
-    ', by ',
+    `, ${cellDetail(largest.cell)}, by `,
     cited(view, figure),
     `${whereWords(view, main).startsWith('At ') ? ' of spin power' : ''}.`,
   ];
+}
+
+/** "Filled to the same litres, P1 deep bowl stands −38.7 ± 8.4 W from P0 pressed bowl; filled to the same level, −0.7 ± 8.4 W, not separated." */
+function basisSentence(view: View, effects: readonly Effect[]): Span[] | null {
+  for (const litres of effects.filter(({ basis }) => basis === 'same litres')) {
+    const level = effects.find(({ basis, cell }) => basis === 'same level' && cell.article === litres.cell.article);
+    const atLitres = effectFigure(view, litres);
+    const atLevel = level && effectFigure(view, level);
+    if (level === undefined || atLitres === undefined || atLevel === undefined) continue;
+    const word = ({ separated }: Effect): Span => verdict(separated ? 'separated' : 'not separated');
+    return [
+      'Filled to the same litres, ',
+      articleSpan(view, litres.cell.article),
+      ' stands ',
+      cited(view, atLitres),
+      ' from ',
+      articleSpan(view, litres.against.article),
+      ', ',
+      word(litres),
+      '; filled to the same level, ',
+      cited(view, atLevel),
+      ', ',
+      word(level),
+      '.',
+    ];
+  }
+  return null;
 }
 
 function sheetsSection(view: View) {

@@ -15,7 +15,7 @@ import {
 } from './cite.ts';
 import { displayUnit, halfWidth, inDisplay, plusMinusText } from './digits.ts';
 import type { Chart, Span, StandingData, Table, TableRow } from './page.ts';
-import { counts, row, table } from './spans.ts';
+import { capital, counts, row, table } from './spans.ts';
 import { effectFigure, rowVerdict, shownRows, whereWords } from './standing-words.ts';
 import type { View } from './view.ts';
 
@@ -32,7 +32,7 @@ export function standingChart(view: View, standing: Standing, id: string): Chart
   return {
     id,
     title: `${noun} of each article and fill less the baseline, with intervals`,
-    alternative: `${counts(ranked, 'difference')} of ${noun} from ${articleWords(view, standing.against.article)} as dots with intervals, in ${unit}. ${whereWords(view, standing)}. The table below holds the same numbers.`,
+    alternative: `${capital(counts(ranked, 'difference'))} of ${noun} from ${articleWords(view, standing.against.article)} as dots with intervals, in ${unit}. ${whereWords(view, standing)}. The table below holds the same numbers.`,
     caption: [
       `Groups that share a letter are not separated (all pairs, Tukey–Kramer). Intervals hold for all rows together. Drawn from ${counts(runs.size, 'run')}.`,
     ],
@@ -51,7 +51,7 @@ export function standingTable(view: View, standing: Standing, id: string): Table
     id,
     [
       'wide article and fill',
-      `number ${displayUnit(standing.quantity)}`,
+      'number difference',
       'number 95 %',
       'number all together',
       'group',

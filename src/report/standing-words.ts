@@ -1,6 +1,7 @@
 import type { Figure } from '../ledger/figure.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Effect, Standing, StandingRow } from '../trial/compared.ts';
+import { rankOf } from './figure-order.ts';
 import { articleSpan, cellDetail, cited, conditionWords, figureNamed, kindOf, quantityWords } from './cite.ts';
 import type { Span } from './page.ts';
 import { capital, countWord, listed, verdict } from './spans.ts';
@@ -17,18 +18,15 @@ export const effectFigure = (view: View, effect: Effect): Figure | undefined =>
     at: effect.at,
   });
 
-/** The one that the series names as its main condition, else the first. */
+/** Spin power at the main condition with the baseline's oil, where there is one. */
 export function mainStanding(view: View): Standing | undefined {
-  const standings = standingsInOrder(view);
-  return standings.find((standing) => isMain(view, standing)) ?? standings[0];
+  return standingsInOrder(view)[0];
 }
 
 /** Spin power at the main condition first, then its other conditions, then the quantities of the heat-up. */
 export function standingsInOrder(view: View): readonly Standing[] {
   const weight = (s: Standing): number =>
-    (order.indexOf(s.quantity) + 1 || order.length + 1) * 4 +
-    (s.oil === view.series.baseline.oil ? 0 : 2) +
-    (isMain(view, s) ? 0 : 1);
+    rankOf(s.quantity) * 4 + (s.oil === view.series.baseline.oil ? 0 : 2) + (isMain(view, s) ? 0 : 1);
   return view.input.compared.standings
     .filter((standing) => view.oils.has(standing.oil) && view.articles.has(standing.against.article))
     .map((standing, i) => ({ standing, i }))
@@ -44,8 +42,10 @@ export function standingTitle(view: View, standing: Standing): string {
   if (rows.length === 0) return `${where} nothing can be compared yet`;
   if (rows.length === 1)
     return `${where} the one compared is ${separated === 1 ? '' : 'not '}separated from the baseline`;
-  if (separated === 0) return `${where} none of ${countWord(rows.length)} is separated from the baseline`;
-  if (separated === rows.length) return `${where} all ${countWord(rows.length)} are separated from the baseline`;
+  if (separated === 0)
+    return `${where} ${rows.length === 2 ? 'neither' : `none of ${countWord(rows.length)}`} is separated from the baseline`;
+  if (separated === rows.length)
+    return `${where} ${rows.length === 2 ? 'both' : `all ${countWord(rows.length)}`} are separated from the baseline`;
   return `${where} ${countWord(separated)} of ${countWord(rows.length)} ${separated === 1 ? 'is' : 'are'} separated from the baseline`;
 }
 
@@ -111,14 +111,14 @@ function sideOf({ effect }: StandingRow): string {
 
 function sideWords(quantity: string): { less: (noun: string) => string; more: (noun: string) => string } {
   if (quantity === 'limit-crossing') return { less: () => 'Sooner there', more: () => 'Later there' };
-  const lower = kindOf(quantity)?.lower;
-  if (lower === 'cooler') return { less: (noun) => `Lower ${noun}`, more: (noun) => `Higher ${noun}` };
-  return { less: (noun) => `Less ${noun}`, more: (noun) => `More ${noun}` };
+  if (quantity === 'time-constant') return { less: () => 'Shorter', more: () => 'Longer' };
+  if (kindOf(quantity)?.lower === 'less loss')
+    return { less: (noun) => `Less ${noun}`, more: (noun) => `More ${noun}` };
+  return { less: (noun) => `Lower ${noun}`, more: (noun) => `Higher ${noun}` };
 }
 
-export const isMain = (view: View, { quantity, at, oil }: Pick<Standing, 'quantity' | 'at' | 'oil'>): boolean => {
+export const isMain = (view: View, { quantity, at }: Pick<Standing, 'quantity' | 'at'>): boolean => {
   const { outputSpeed_rad_s, mainSump_K, mainLimit_K } = view.series.reference;
-  if (oil !== view.series.baseline.oil) return false;
   if (quantity === 'limit-crossing')
     return mainLimit_K !== null && at.limit_K !== undefined && near(at.limit_K, mainLimit_K);
   return (
@@ -128,15 +128,3 @@ export const isMain = (view: View, { quantity, at, oil }: Pick<Standing, 'quanti
 };
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-4 * Math.abs(b);
-
-const order: readonly string[] = [
-  'spin-power',
-  'final-rise',
-  'final-temperature',
-  'limit-crossing',
-  'heat-made',
-  'shed',
-  'bearing-rise',
-  'store',
-  'spin-torque',
-];

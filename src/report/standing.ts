@@ -1,9 +1,12 @@
+import { cellName } from '../ledger/ids.ts';
 import type { Standing } from '../trial/compared.ts';
 import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { displayUnit, numberText, plusMinusText } from './digits.ts';
+import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section } from './page.ts';
-import { fold, link, listOf, prose, row, section, tableBlock } from './spans.ts';
-import { bearingSpans, isLoss, standingChart, standingTable } from './standing-chart.ts';
+import { link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { bearingSpans, isLoss, standingChart } from './standing-chart.ts';
+import { otherConditions } from './standing-table.ts';
 import {
   effectFigure,
   mainStanding,
@@ -17,7 +20,6 @@ import { groupBy, type View } from './view.ts';
 /** Every standing of the series on one page: the main condition first and whole, its other conditions folded beneath. */
 export function standingPage(view: View): Page {
   const main = mainStanding(view);
-  const groups = [...groupBy(standingsInOrder(view), ({ quantity, oil }) => `${quantity}-${oil}`)];
   return {
     kind: 'standing',
     path: `${view.base}standing/`,
@@ -33,7 +35,7 @@ export function standingPage(view: View): Page {
         : standingSentence(view, main),
     banners: [],
     series: view.series.id,
-    sections: [...groups.map(([, standings], i) => groupSection(view, standings, i === 0)), notRanked(view)].filter(
+    sections: [...groupsOf(view).map((standings, i) => groupSection(view, standings, i === 0)), notRanked(view)].filter(
       (s) => s !== null,
     ),
   };
@@ -41,8 +43,8 @@ export function standingPage(view: View): Page {
 
 export const standingAnchor = (standing: Standing): string => `${standing.quantity}-${standing.oil}`.toLowerCase();
 
-function groupSection(view: View, standings: readonly Standing[], first: boolean): Section {
-  const [lead, ...others] = standings as [Standing, ...Standing[]];
+function groupSection(view: View, standings: readonly [Standing, ...Standing[]], first: boolean): Section {
+  const [lead, ...others] = standings;
   const id = standingAnchor(lead);
   return section(
     id,
@@ -51,12 +53,7 @@ function groupSection(view: View, standings: readonly Standing[], first: boolean
       first ? null : prose(...standingSentence(view, lead)),
       { kind: 'chart', chart: standingChart(view, lead, `${id}-chart`) },
       isLoss(lead.quantity) ? lossNotice(view, lead) : null,
-      ...others.map((standing, i) =>
-        fold(standingTitle(view, standing), {
-          kind: 'table',
-          table: standingTable(view, standing, `${id}-more-${String(i + 1)}`),
-        }),
-      ),
+      ...otherConditions(view, others, id),
     ],
     [sureNote(view, lead), driftNote(view, lead), smallestNote(lead), lead.notes.length === 0 ? null : notesNote(lead)],
   );
@@ -83,8 +80,7 @@ export function sureNote(view: View, standing: Standing): MarginNote {
   const { repeatability } = standing;
   const first = shownRows(view, standing).find(({ effect }) => effect !== null)?.effect;
   const figure = first ? effectFigure(view, first) : undefined;
-  const budget = figure && view.input.ledger.workings.get(figure.id)?.budget;
-  const largest = [...(budget ?? [])].sort((a, b) => b.share - a.share).slice(0, 3);
+  const causes = largestCauses(view, figure);
   return {
     name: 'How sure.',
     text: [
@@ -92,11 +88,9 @@ export function sureNote(view: View, standing: Standing): MarginNote {
         ? 'One run each; scatter comes from the causes that are known, not from repeats. '
         : `One refit scatters by ${spread(standing.quantity, repeatability.s)} (one standard deviation, pooled, ${numberText(repeatability.dof, 0)} degrees of freedom). `,
       'Intervals are of the difference from the baseline that brackets it. ',
-      ...(largest.length === 0
+      ...(first === undefined || causes === null || first === null
         ? []
-        : [
-            `Of the first row’s doubt, ${largest.map(({ name, share }) => `${name} is ${numberText(share * 100, 0)} %`).join(', ')}.`,
-          ]),
+        : [`Of the doubt in ${first.cell.article}, ${cellDetail(first.cell)}, ${causes}.`]),
     ],
   };
 }
@@ -133,33 +127,56 @@ const notesNote = ({ notes }: Standing): MarginNote => ({
 const spread = (quantity: Standing['quantity'], si: number): string =>
   `${plusMinusText(quantity, si).replace('± ', '')} ${displayUnit(quantity) === '°C' ? 'K' : displayUnit(quantity)}`;
 
-/** Pairs that were not compared, with the condition that stood in the way. */
+/** Pairs that were not compared, each once, with the condition that stood in the way. */
 function notRanked(view: View): Section | null {
   const refusals = view.input.compared.refusals.filter(
     ({ cell, against }) => view.articles.has(cell.article) && view.articles.has(against.article),
   );
   if (refusals.length === 0) return null;
+  const pairs = [...groupBy(refusals, ({ cell, against }) => `${cellName(cell)}|${cellName(against)}`).values()];
   return section('not-ranked', 'Not ranked', [
     prose('These were run under conditions that do not match, so no difference is formed.'),
     tableBlock(
       'not-ranked-table',
-      ['wide article and fill', 'against', 'quantity', 'wide reason'],
-      refusals.map(({ cell, against, quantity, reasons }) =>
-        row(
+      ['wide article and fill', 'against', 'wide reason', 'wide quantities'],
+      pairs.map((list) => {
+        const { cell, against, reasons } = list[0]!;
+        return row(
           [articleSpan(view, cell.article), `, ${cellDetail(cell)}, ${cell.oil}`],
           `${against.article}, ${cellDetail(against)}, ${against.oil}`,
-          quantityWords(quantity),
           reasons.join('; '),
-        ),
-      ),
+          [...new Set(list.map(({ quantity }) => quantityWords(quantity)))].join(', '),
+        );
+      }),
     ),
   ]);
 }
 
+/** The standings that a series page names: those of the baseline's oil that answer a question of the trade. */
 export const standingList = (view: View): Block | null => {
-  const groups = [...groupBy(standingsInOrder(view), ({ quantity, oil }) => `${quantity}-${oil}`).values()];
-  if (groups.length === 0) return null;
+  const leads = groupsOf(view)
+    .map(([lead]) => lead)
+    .filter(({ quantity, oil }) => oil === view.series.baseline.oil && headlines.includes(quantity));
+  if (leads.length === 0) return null;
   return listOf(
-    groups.map(([lead]) => [link(`${view.base}standing/#${standingAnchor(lead!)}`, standingTitle(view, lead!)), '.']),
+    leads.map((lead) => [link(`${view.base}standing/#${standingAnchor(lead)}`, standingTitle(view, lead)), '.']),
   );
 };
+
+const headlines: readonly string[] = [
+  'spin-power',
+  'final-rise',
+  'limit-crossing',
+  'heat-made',
+  'shed',
+  'bearing-rise',
+];
+
+/** One group a quantity and oil. Spin torque is spin power over speed, and final temperature is final rise over ambient: the ledger holds them. */
+const groupsOf = (view: View): readonly (readonly [Standing, ...Standing[]])[] =>
+  [
+    ...groupBy(
+      standingsInOrder(view).filter(({ quantity }) => quantity !== 'spin-torque' && quantity !== 'final-temperature'),
+      ({ quantity, oil }) => `${quantity}-${oil}`,
+    ).values(),
+  ] as unknown as readonly (readonly [Standing, ...Standing[]])[];

@@ -9,6 +9,7 @@ import type { Plan } from '../trial/plan.ts';
 import type { Rig } from '../trial/rig.ts';
 import type { Run } from '../trial/run.ts';
 import type { Series } from '../trial/book.ts';
+import { byStory } from './figure-order.ts';
 import type { SeriesInput } from './input.ts';
 
 /** One series as its readers may see it: everything below asks this, so that nothing held back slips onto a page. */
@@ -27,6 +28,7 @@ export interface View {
   readonly articles: ReadonlyMap<string, Article>;
   readonly oils: ReadonlyMap<string, Oil>;
   readonly figures: readonly Figure[];
+  readonly figureById: ReadonlyMap<string, Figure>;
   readonly figuresOf: ReadonlyMap<string, readonly Figure[]>;
   readonly findings: readonly Finding[];
   /** Files that these readers are not to hear of. */
@@ -55,7 +57,8 @@ export function viewOf(input: SeriesInput): View {
     .filter(({ subject: { run, article, oil, against } }) =>
       [run, article, oil, against?.article, against?.oil].every((id) => id === undefined || !hiddenSubjects.has(id)),
     )
-    .map((figure) => ({ ...figure, inputs: figure.inputs.filter(({ file }) => !hiddenFiles.has(file)) }));
+    .map((figure) => ({ ...figure, inputs: figure.inputs.filter(({ file }) => !hiddenFiles.has(file)) }))
+    .sort(byStory);
   return {
     input,
     series,
@@ -73,6 +76,7 @@ export function viewOf(input: SeriesInput): View {
     articles: new Map([...articles].filter(([, article]) => shown(article))),
     oils: new Map([...oils].filter(([, oil]) => shown(oil))),
     figures,
+    figureById: new Map(figures.map((figure) => [figure.id, figure])),
     figuresOf: groupBy(figures, ({ id }) => subjectOfId(id)),
     findings: input.findings.filter(
       ({ place, about }) =>

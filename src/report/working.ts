@@ -196,9 +196,8 @@ function sourceSpans(view: View, from: Given['from']): Span[] {
     case 'result':
       return [`${quantityWords(from.quantity)} of ${from.run}`];
     case 'figure': {
-      const figure = view.input.ledger.byId.get(from.id);
-      const shown = figure !== undefined && view.figures.some(({ id }) => id === from.id);
-      if (!shown) return [code(from.id)];
+      const figure = view.figureById.get(from.id);
+      if (figure === undefined) return [code(from.id)];
       const { page, anchor } = workingPath(figure, view.series.id);
       return [{ kind: 'figure', to: `${page}#${anchor}`, text: from.id, id: from.id }];
     }

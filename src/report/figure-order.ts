@@ -1,0 +1,42 @@
+import type { Figure } from '../ledger/figure.ts';
+
+/** Order of the story: what was found, then what it rests on, then what it was filled with. */
+const quantities: readonly string[] = [
+  'spin-power',
+  'final-rise',
+  'limit-crossing',
+  'final-temperature',
+  'heat-made',
+  'shed',
+  'store',
+  'bearing-rise',
+  'running-level',
+  'time-constant',
+  'shed-rest',
+  'closure',
+  'spin-torque',
+  'fill-volume',
+  'static-level',
+  'immersion',
+  'equal-level-volume',
+];
+
+export const rankOf = (quantity: string): number => {
+  const at = quantities.indexOf(quantity);
+  return at === -1 ? quantities.length : at;
+};
+
+/** By quantity, then speed, sump and limit as numbers; a book's order, not a computer's. */
+export const byStory = (a: Figure, b: Figure): number =>
+  rankOf(a.quantity) - rankOf(b.quantity) ||
+  (a.quantity < b.quantity ? -1 : a.quantity > b.quantity ? 1 : 0) ||
+  numberIn(a.at['wheel-speed'] ?? a.at['output-speed']) - numberIn(b.at['wheel-speed'] ?? b.at['output-speed']) ||
+  numberIn(a.at.sump) - numberIn(b.at.sump) ||
+  numberIn(a.at.limit) - numberIn(b.at.limit) ||
+  numberIn(a.at.tilt) - numberIn(b.at.tilt);
+
+/** "own" stands after every temperature. */
+const numberIn = (text: string | undefined): number => {
+  const value = Number.parseFloat(text ?? '0');
+  return Number.isNaN(value) ? 1e9 : value;
+};
