@@ -78,5 +78,5 @@ export function usualChange(value: Float64Array): number {
     const change = Math.abs(value[row]! - value[row - 1]!);
     if (!Number.isNaN(change)) changes.push(change);
   }
-  return changes.sort((a, b) => a - b)[changes.length >> 1] ?? 0;
+  return Float64Array.from(changes).sort()[changes.length >> 1] ?? 0;
 }

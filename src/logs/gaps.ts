@@ -63,5 +63,5 @@ export function usualStep(time: Float64Array): number {
   const stride = Math.max(1, Math.floor(time.length / 1000));
   const steps: number[] = [];
   for (let row = 1; row < time.length; row += stride) steps.push(time[row]! - time[row - 1]!);
-  return steps.sort((a, b) => a - b)[steps.length >> 1] ?? 0;
+  return Float64Array.from(steps).sort()[steps.length >> 1] ?? 0;
 }

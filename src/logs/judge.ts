@@ -31,8 +31,12 @@ const rangeOf = (c: Channel): readonly [number, number] => c.column.plausible ??
 /** Most readings beyond the range is no fault of a connector: the unit, the column or the range is wrong. */
 function judgeUnit(c: Channel, found: Collector): void {
   const [least, most] = rangeOf(c);
-  let [read, beyond, low, high] = [0, 0, Infinity, -Infinity];
-  for (const value of c.value) {
+  let read = 0;
+  let beyond = 0;
+  let low = Infinity;
+  let high = -Infinity;
+  for (let row = 0; row < c.value.length; row++) {
+    const value = c.value[row]!;
     if (Number.isNaN(value)) continue;
     read++;
     if (value < least || value > most) beyond++;

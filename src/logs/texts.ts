@@ -1,5 +1,4 @@
 import type { Finding, Level, Place } from '../finding/finding.ts';
-import { unitNamed } from '../quantity/units.ts';
 
 /** A column as findings name it. */
 export interface Named {
@@ -36,12 +35,6 @@ export const span_s = (span: number): string => `${Number(span.toPrecision(4))} 
 export const counted = (n: number, one: string, many = `${one}s`): string => `${n} ${n === 1 ? one : many}`;
 export const linesText = (from: number, to: number): string =>
   from === to ? `line ${from}` : `lines ${from} to ${to}`;
-/** SI back in the unit of the map, as a bench reads it. */
-export function inUnit(si: number, unit: string): string {
-  const known = unitNamed(unit);
-  return known === null ? `${si}` : `${Number(((si - known.zero) / known.factor).toPrecision(6))} ${unit}`;
-}
-
 // The file as a whole
 export const notText = (place: Place, looksLike: string): Finding =>
   error(

@@ -15,11 +15,13 @@ export function judgeTorqueSign(c: Channel, all: readonly Channel[], found: Coll
   if (!c.is.startsWith('torque')) return;
   const speed = all.find((other) => other.is === (c.is === 'torque-in' ? 'pinion-speed' : 'output-speed'));
   const { value } = c;
-  const floor = overNoise * usualChange(value);
+  let floor: number | null = null;
   const near = (a: number, b: number): boolean => Math.abs(a - b) <= alike * Math.abs(b);
   const turnsOver = (row: number): boolean => {
     const [now, before] = [value[row]!, value[row - 1]!];
-    if (Math.abs(before) < floor || before === 0 || !near(-now, before)) return false;
+    if (before === 0 || !near(-now, before)) return false;
+    floor ??= overNoise * usualChange(value);
+    if (Math.abs(before) < floor) return false;
     return speed === undefined || (speed.value[row] !== 0 && near(speed.value[row]!, speed.value[row - 1]!));
   };
   for (let row = 2; row < value.length; row++) {

@@ -6,6 +6,8 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 
 const rows = 360_000;
+/** Each is read so often, in turn, and its quickest counts: what else the machine does only ever adds. */
+const turns = 3;
 
 /** Our intake beside a strict csv-parse read of the same generated file, an hour at 100 Hz, each in a process of its own. */
 export async function intakeBench(): Promise<readonly { name: string; value: number; unit: string }[]> {
@@ -13,9 +15,13 @@ export async function intakeBench(): Promise<readonly { name: string; value: num
   const file = join(folder, 'hour.csv');
   try {
     await child('write', file);
-    const ours = await child('ours', file);
-    const theirs = await child('csv-parse', file);
+    let ours = await child('ours', file);
+    let theirs = await child('csv-parse', file);
     if (ours.sum !== theirs.sum) throw new Error(`the two reads differ: ${ours.sum} and ${theirs.sum}`);
+    for (let again = 1; again < turns; again++) {
+      ours = quicker(ours, await child('ours', file));
+      theirs = quicker(theirs, await child('csv-parse', file));
+    }
     return [
       { name: 'log intake', value: Math.round(rows / ours.time_s), unit: 'rows/s' },
       { name: 'log intake, peak memory', value: Math.round(ours.peak_MB), unit: 'MB' },
@@ -34,6 +40,8 @@ interface Measured {
   /** Sum of the sump column, K, so that both reads are seen to have read the same. */
   readonly sum: number;
 }
+
+const quicker = (a: Measured, b: Measured): Measured => (a.time_s <= b.time_s ? a : b);
 
 async function child(task: 'write' | 'ours' | 'csv-parse', file: string): Promise<Measured> {
   const script = fileURLToPath(new URL('intake-child.ts', import.meta.url));
