@@ -87,7 +87,7 @@ function levelStep_mm(setUp: SetUp, level_mm: number, wheel_rpm: number): number
 function wandering(from: Stream, sd_K: number): () => number {
   let away_K = 0;
   return () => {
-    const keep = Math.exp(-interval_s / 100);
+    const keep = Math.exp(-interval_s / 300);
     away_K = away_K * keep + from.normal(sd_K * Math.sqrt(1 - keep * keep));
     away_K = Math.max(-0.3, Math.min(0.3, away_K));
     return away_K;

@@ -7,7 +7,7 @@ const AB = ['A', 'B'];
 export const loadWords: Words = {
   'H-01': {
     by: AB,
-    text: 'First loaded run, cold morning, heating in the hall off since the evening. Smell of paint from the bowl in the second half hour. Nothing leaked. Fan belt squealed for the first minute, then not again.',
+    text: 'First loaded run, frost on the yard. Smell of paint from the bowl in the second half hour. Nothing leaked. Fan belt squealed for the first minute, then not again.',
   },
   'H-02': {
     by: A,
@@ -51,7 +51,7 @@ export const loadWords: Words = {
   },
   'H-12': {
     by: AB,
-    text: 'Baseline again, to close the loaded runs on the level. Same bowl, fourteenth time on; the bolt heads are getting round and were changed afterwards. Warm day, doors kept shut.',
+    text: 'Baseline again, to close the loaded runs on the level. Same bowl, fourteenth time on; the bolt heads are getting round and were changed afterwards. Doors kept shut, two coats on the hook.',
   },
   'T-04': {
     by: AB,

@@ -51,7 +51,7 @@ let quiet: Files;
 let noisy: Files;
 beforeAll(() => {
   quiet = makeDemo({ seed: 1, quiet: true, select: false });
-  noisy = makeDemo({ seed: 2026, quiet: false, select: true });
+  noisy = makeDemo({ seed: 2562, quiet: false, select: true });
 });
 
 describe('the demo without noise gives the table of its scenario', () => {
@@ -139,7 +139,7 @@ describe('the demo as shipped', () => {
   });
 
   it('comes out the same from the same seed and otherwise from another', () => {
-    const again = makeDemo({ seed: 2026, quiet: false, select: true });
+    const again = makeDemo({ seed: 2562, quiet: false, select: true });
     const other = makeDemo({ seed: 2027, quiet: false, select: false });
     expect([...again]).toEqual([...noisy]);
     expect(other.get('hill-bowl/runs/S-01.csv')).not.toBe(noisy.get('hill-bowl/runs/S-01.csv'));
