@@ -185,12 +185,14 @@ function apart(
 
 /**
  * Tukey–Kramer factor of the family. Degrees of freedom are those of the pooled scatter where there is one, otherwise the
- * effective ones of the pair, cut to whole numbers (JCGM 100 G.4.1 truncates too).
+ * effective ones of the pair, cut to the next lower entry of the usual printed tables: never too narrow.
  */
 function familyFactor(of: { size: number; dof: number; celled: Celled; series: Series }): number {
-  const dof = of.celled.repeatability?.dof ?? (of.dof > 120 ? Infinity : Math.max(2, Math.floor(of.dof)));
+  const dof = of.celled.repeatability?.dof ?? printedDof.findLast((entry) => entry <= of.dof) ?? 2;
   return tukeyKramer({ groups: of.size, dof, coverage: 1 - of.series.familyLevel });
 }
+
+const printedDof = [2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 24, 30, 40, 60, 120, Infinity];
 
 function figures(group: Group, celled: Celled): CellFigure[] {
   const { quantity, at } = group;

@@ -97,7 +97,12 @@ export function deriveHeatUp(input: {
   const shed = quotient(made, rise);
   const balance = closureOf({ series, taken, made, at });
   const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
-  const store = storeOf(taken.store, relative, run.id, taken.dof);
+  const store = storeOf(
+    taken.store && { ...taken.store, u: taken.store.u * taken.widened },
+    relative,
+    run.id,
+    taken.dof,
+  );
   causes.push(...store.causes);
 
   const sump = reading.channel('sump')!;

@@ -29,6 +29,8 @@ export interface StoreFit {
   readonly store: { readonly value: number; readonly u: number } | null;
   readonly shed: { readonly value: number; readonly u: number } | null;
   readonly curve_K: Float64Array;
+  /** What residuals that hang together widen every uncertainty of this fit by, ≥ 1. */
+  readonly widened: number;
 }
 
 export interface StoreInput {
@@ -44,7 +46,10 @@ export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
   const [t0] = starts(series);
   const curve = (p: readonly number[]): Float64Array => {
     const [C = 1, K = 1, start = 0] = p;
-    return integrate(series, [start], (y, i) => [(heat.at_W(y[0]!) - K * (y[0]! - series.ambient_K[i]!)) / C])[0]!;
+    return integrate(series, { sump_K: start, skin_K: start }, (sump_K, _, air_K, rate) => {
+      rate[0] = (heat.at_W(sump_K) - K * (sump_K - air_K)) / C;
+      rate[1] = 0;
+    }).sump_K;
   };
   const fit = fitTo(series.sump_K, curve, [30_000, 12, t0]);
   const final = (p: readonly number[]): number => settle(ambient_K, 1 / p[1]!, heat);
@@ -66,11 +71,12 @@ export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput):
   const [t0, s0] = starts(series);
   const both = (p: readonly number[]): readonly [Float64Array, Float64Array] => {
     const [C1 = 1, C2 = 1, G = 1, K = 1, sump = 0, skin = 0] = p;
-    const [a, b] = integrate(series, [sump, skin], (y, i) => {
-      const across = G * (y[0]! - y[1]!);
-      return [(heat.at_W(y[0]!) - across) / C1, (across - K * (y[1]! - series.ambient_K[i]!)) / C2];
+    const run = integrate(series, { sump_K: sump, skin_K: skin }, (sump_K, skin_K, air_K, rate) => {
+      const across = G * (sump_K - skin_K);
+      rate[0] = (heat.at_W(sump_K) - across) / C1;
+      rate[1] = (across - K * (skin_K - air_K)) / C2;
     });
-    return [a!, b!];
+    return [run.sump_K, run.skin_K];
   };
   const n = series.sump_K.length;
   // The probe's own offset is one more unknown, held by its calibration: a seventh parameter and one more residual.
@@ -93,6 +99,7 @@ export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput):
     },
     y: [...keep.map((at) => y[at]!), 0],
     start: [15_000, 18_000, 100, 13, t0, Number.isNaN(s0) ? t0 : s0, 0],
+    maxIterations: 100,
   });
   const resistance = (p: readonly number[]): number => 1 / p[2]! + 1 / p[3]!;
   const final = (p: readonly number[]): number => settle(ambient_K, resistance(p), heat);
@@ -163,6 +170,7 @@ function common(
     model,
     final_K: value,
     u_K: u * hangTogether(left),
+    widened: hangTogether(left),
     misfit_K: Math.sqrt(squares / Math.max(1, left.length)),
     dof: fit.dof,
     squares,

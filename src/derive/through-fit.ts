@@ -14,6 +14,7 @@ export function fitTo(
     },
     y: keep.map((i) => y[i]!),
     start,
+    maxIterations: 100,
   });
 }
 
