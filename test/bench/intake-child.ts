@@ -83,6 +83,9 @@ async function strictRead(file: string): Promise<number> {
 const [task, file = '', rows = '0'] = process.argv.slice(2);
 if (task === 'write') await write(file, Number(rows));
 const begun = performance.now();
+const used = process.cpuUsage();
 const sum = task === 'ours' ? ours(file) : task === 'csv-parse' ? await strictRead(file) : 0;
 const time_s = (performance.now() - begun) / 1000;
-process.stdout.write(JSON.stringify({ time_s, peak_MB: process.resourceUsage().maxRSS / 1024, sum }));
+const spent = process.cpuUsage(used);
+const processor_s = (spent.user + spent.system) / 1e6;
+process.stdout.write(JSON.stringify({ time_s, processor_s, peak_MB: process.resourceUsage().maxRSS / 1024, sum }));
