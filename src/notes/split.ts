@@ -20,7 +20,7 @@ export function splitNote(file: SourceFile): Reading<Note> {
   const parts = matter(note.text, { language: 'yaml', engines });
   const data: Readonly<Record<string, unknown>> = parts.data;
   const yaml = (data['read'] as YamlRead | undefined) ?? { front: emptyFront, troubles: [] };
-  const findings = yaml.troubles.map((t) => tell(note, { ...t.span, offset: t.span.offset }, t.told));
+  const findings = yaml.troubles.map((t) => tell(note, t.span, t.told));
   if (!yaml.front) return { ok: false, findings };
   return { ok: true, value: { ...note, front: yaml.front, body: parts.content }, findings };
 }
