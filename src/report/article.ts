@@ -1,3 +1,4 @@
+import { litres } from '../ledger/ids.ts';
 import type { Article } from '../trial/article.ts';
 import type { Effect } from '../trial/compared.ts';
 import { levelChart, sectionDrawing } from './article-drawing.ts';
@@ -57,7 +58,8 @@ function articleLead(view: View, article: Article, effects: readonly Effect[]): 
     return ['All others are compared with it: it is the baseline of the series.'];
   if (article.role === 'window_copy')
     return ['A copy with a window, for watching the oil. It is not for heat, and no loss is compared with it.'];
-  const main = effects.filter((e) => isHeadline(view, e));
+  const reference = litres(view.series.baseline.fill_m3);
+  const main = effects.filter((e) => isHeadline(view, e) && litres(e.against.fill_m3) === reference);
   const clauses = ['spin-power', 'final-rise'].flatMap((quantity) =>
     headline(
       view,
@@ -103,7 +105,9 @@ const isHeadline = (view: View, effect: Effect): boolean =>
 
 function effectsSection(view: View, article: Article, effects: readonly Effect[]): Section | null {
   if (effects.length === 0) return null;
-  const ordered = [...effects].sort((a, b) => rankOf(a.quantity) - rankOf(b.quantity));
+  const ordered = [...effects]
+    .filter(({ quantity }) => quantity !== 'spin-torque')
+    .sort((a, b) => rankOf(a.quantity) - rankOf(b.quantity));
   const main = ordered.filter((e) => isHeadline(view, e));
   const rest = ordered.filter((e) => !main.includes(e));
   const tilted = rest.filter((e) => e.cell.tilt_ratio !== 0 || e.against.tilt_ratio !== 0);

@@ -75,7 +75,8 @@ export function figureWords(figure: Pick<Figure, 'quantity' | 'at'>): string {
     const others = conditionWords(rest);
     return `time to ${limit.replace(' Cel', ' °C')}${others === '' ? '' : `, ${others}`}`;
   }
-  const conditions = conditionWords(figure.at);
+  const own = figure.quantity === 'viscosity' || figure.quantity === 'density';
+  const conditions = own ? conditionWords(figure.at).replace(/^sump /, '') : conditionWords(figure.at);
   return `${quantityWords(figure.quantity)}${conditions === '' ? '' : conditions.startsWith('at ') ? ` ${conditions}` : ` at ${conditions}`}`;
 }
 

@@ -20,4 +20,16 @@ function typedFields(view: View, { typed }: NoteHead): readonly (readonly [strin
   return view.house ? fields : fields.filter(([field]) => !personal.test(field));
 }
 
+/** Items of a list share a row: "steps: 60 rpm, 120 rpm"; "cells 3: trial spin, article P1". */
+function inRows(fields: readonly (readonly [string, string])[]): ReadonlyMap<string, string> {
+  const rows = new Map<string, string>();
+  for (const [field, typed] of fields) {
+    const [, list, index, rest] = /^(.*?)\.(\d+)(?:\.(.+))?$/.exec(field) ?? [];
+    const row = list === undefined ? field : rest === undefined ? list : `${list} ${String(Number(index) + 1)}`;
+    const part = rest === undefined || /^\d+$/.test(rest) ? typed : `${rest} ${typed}`;
+    rows.set(row, rows.has(row) ? `${rows.get(row)!}, ${part}` : part);
+  }
+  return rows;
+}
+
 const personal = /(^|\.)(operators|released-by|by|cautions-by)(\.|$)/;

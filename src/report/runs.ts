@@ -72,7 +72,7 @@ export function runRow(view: View, run: Run): ReturnType<typeof row> {
     dateWords(run.started),
     [articleSpan(view, run.article), ...(cell ? [`, ${cellDetail(cell)}`] : [])],
     run.oil,
-    run.status === 'set aside' && run.statusReason !== null ? `set aside: ${run.statusReason}` : run.status,
+    statusWords(view, run),
     mainFigure(view, run),
   );
   return notCounted(view, run) === null ? cells : { ...cells, role: 'left-out' };
@@ -92,4 +92,10 @@ function mainFigure(view: View, run: Run): Span[] {
   const own = figures.filter(({ quantity }) => quantity === wanted);
   const main = run.trial === 'spin' ? mainPower(view, own) : own.at(-1);
   return main === undefined ? [] : [cited(view, main)];
+}
+
+function statusWords(view: View, run: Run): string {
+  if (run.status === 'set aside' && run.statusReason !== null) return `set aside: ${run.statusReason}`;
+  const counted = run.status !== 'accepted' && run.status !== 'checked' ? null : notCounted(view, run);
+  return counted === null ? run.status : `${run.status}, left out`;
 }

@@ -5,6 +5,7 @@ import { displayUnit, numberText, plusMinusText } from './digits.ts';
 import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section } from './page.ts';
 import { link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { speedSection } from './speed-chart.ts';
 import { bearingSpans, isLoss, standingChart } from './standing-chart.ts';
 import { otherConditions } from './standing-table.ts';
 import {
@@ -35,9 +36,11 @@ export function standingPage(view: View): Page {
         : standingSentence(view, main),
     banners: [],
     series: view.series.id,
-    sections: [...groupsOf(view).map((standings, i) => groupSection(view, standings, i === 0)), notRanked(view)].filter(
-      (s) => s !== null,
-    ),
+    sections: [
+      ...groupsOf(view).map((standings, i) => groupSection(view, standings, i === 0)),
+      speedSection(view),
+      notRanked(view),
+    ].filter((s) => s !== null),
   };
 }
 

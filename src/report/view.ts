@@ -1,7 +1,8 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Figure } from '../ledger/figure.ts';
-import type { Naming } from '../ledger/ids.ts';
+import { figureId, type Naming } from '../ledger/ids.ts';
 import type { Article } from '../trial/article.ts';
+import type { Effect } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { NoteHead } from '../trial/note.ts';
 import type { Oil } from '../trial/oil.ts';
@@ -30,6 +31,8 @@ export interface View {
   readonly figures: readonly Figure[];
   readonly figureById: ReadonlyMap<string, Figure>;
   readonly figuresOf: ReadonlyMap<string, readonly Figure[]>;
+  /** The comparison behind each difference, by the id of its figure. */
+  readonly effectOf: ReadonlyMap<string, Effect>;
   readonly findings: readonly Finding[];
   /** Files that these readers are not to hear of. */
   readonly hidden: ReadonlySet<string>;
@@ -59,16 +62,17 @@ export function viewOf(input: SeriesInput): View {
     )
     .map((figure) => ({ ...figure, inputs: figure.inputs.filter(({ file }) => !hiddenFiles.has(file)) }))
     .sort(byStory);
+  const naming: Naming = {
+    reference: series.baseline,
+    speed: rig.kind === 'gearbox_bench' ? 'output-speed' : 'wheel-speed',
+  };
   return {
     input,
     series,
     rig,
     rigShown: shown(rig),
     plan: plan !== null && shown(plan) ? plan : null,
-    naming: {
-      reference: series.baseline,
-      speed: rig.kind === 'gearbox_bench' ? 'output-speed' : 'wheel-speed',
-    },
+    naming,
     house,
     withUs: input.book.unitsShown === 'si-and-us',
     base: `series/${series.id}/`,
@@ -78,6 +82,15 @@ export function viewOf(input: SeriesInput): View {
     figures,
     figureById: new Map(figures.map((figure) => [figure.id, figure])),
     figuresOf: groupBy(figures, ({ id }) => subjectOfId(id)),
+    effectOf: new Map(
+      input.compared.effects.map((effect) => [
+        figureId(
+          { subject: { cell: effect.cell, against: effect.against }, quantity: effect.quantity, at: effect.at },
+          naming,
+        ),
+        effect,
+      ]),
+    ),
     findings: input.findings.filter(
       ({ place, about }) =>
         !hiddenFiles.has(place.file) && (about?.run === undefined || !hiddenSubjects.has(about.run)),

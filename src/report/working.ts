@@ -1,11 +1,12 @@
 import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
 import type { Working } from '../ledger/ledger.ts';
-import type { Given } from '../trial/derived.ts';
-import { conditionWords, kindOf, quantityWords, subjectSpans } from './cite.ts';
+import type { Cell, Given } from '../trial/derived.ts';
+import { cellSpans, cited, conditionWords, figureNamed, kindOf, quantityWords, subjectSpans } from './cite.ts';
 import { givenText, numberText, plusMinusOf, uncertaintyText, valueOf, wholeOf } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
-import { capital, code, fold, link, plain, prose, row, section, strong, tableBlock } from './spans.ts';
+import { runLink } from './run-parts.ts';
+import { capital, code, facts, fold, link, listed, plain, prose, row, section, strong, tableBlock } from './spans.ts';
 import { groupBy, subjectOfId, type View } from './view.ts';
 
 /** One page a subject and quantity; one section a condition. Reads like a solved exercise. */
@@ -57,7 +58,10 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
     workingPath(figure, view.series.id).anchor,
     conditions === '' ? capital(quantityWords(figure.quantity)) : capital(conditions),
     [
-      figure.subject.article === undefined ? null : prose('Of ', ...subjectSpans(view, figure), '.'),
+      figure.kind === 'difference' ? partsOfDifference(view, figure) : null,
+      figure.kind === 'value' && figure.subject.article !== undefined
+        ? prose('Of ', ...subjectSpans(view, figure), '.')
+        : null,
       ...givenBlocks(view, working, figure),
       ...relationBlocks(figure, working, relationTitles),
       prose(
@@ -122,9 +126,12 @@ function relationBlocks(figure: Figure, working: Working | undefined, titles: Re
   ];
 }
 
+/** Below it a share is what cancelling leaves of two equal numbers. */
+const roundOff = 1e-9;
+
 /** Where the doubt comes from, largest first; the rest in a fold. */
 function budgetBlocks(figure: Figure, working: Working | undefined): Block[] {
-  const budget = [...(working?.budget ?? [])].sort((a, b) => b.share - a.share);
+  const budget = (working?.budget ?? []).filter(({ share }) => share > roundOff).sort((a, b) => b.share - a.share);
   if (budget.length === 0) return [];
   const unit = figure.kind === 'difference' && figure.unit === 'Cel' ? 'K' : (kindOf(figure.quantity)?.unit ?? '1');
   const of = (id: string, rows: typeof budget): Block =>
@@ -171,11 +178,40 @@ function classNote(figure: Figure): MarginNote {
   };
 }
 
+/** Few inputs are named here; those of a mean or a difference stand at its runs. */
 const inputsNote = ({ id, inputs }: Figure): MarginNote => ({
   name: 'Name and inputs.',
-  text: [code(id)],
-  list: inputs.map(({ file, sha256 }) => [code(file), ' sha-256 ', code(`${sha256.slice(0, 8)}…`)]),
+  text: [
+    code(id),
+    ...(inputs.length > 4 ? [`, from ${numberText(inputs.length, 0)} files; their SHA-256 stand in ledger.json.`] : []),
+  ],
+  ...(inputs.length > 4
+    ? {}
+    : { list: inputs.map(({ file, sha256 }) => [code(file), ' sha-256 ', code(`${sha256.slice(0, 8)}…`)]) }),
 });
+
+/** A difference is made of two cells, and each of its runs. */
+function partsOfDifference(view: View, figure: Figure): Block | null {
+  const effect = view.effectOf.get(figure.id);
+  if (effect === undefined) return null;
+  const side = (cell: Cell, runs: readonly string[]): Span[] => {
+    const own = figureNamed(view, { subject: { cell }, quantity: effect.quantity, at: effect.at });
+    return [
+      ...cellSpans(view, cell),
+      ...(own ? [': ', cited(view, own)] : []),
+      ` (${runs.length === 1 ? 'run' : 'runs'} `,
+      ...listed(
+        runs.map((run) => [runLink(view, run)]),
+        ', ',
+      ),
+      ')',
+    ];
+  };
+  return facts([
+    ['Value', side(effect.cell, effect.runs)],
+    ['Less', side(effect.against, effect.againstRuns)],
+  ]);
+}
 
 function sourceSpans(view: View, from: Given['from']): Span[] {
   switch (from.kind) {
@@ -204,11 +240,13 @@ function sourceSpans(view: View, from: Given['from']): Span[] {
   }
 }
 
-/** "2.40 L of O1 less 2.40 L of O1" */
+/** "3.59 L of O1 less 2.40 L of O1" */
 function fillWords({ subject: { article, fill, oil, against } }: Figure): string {
   if (article === undefined) return '';
   const own = `${fill ?? ''} of ${oil ?? ''}`;
-  return against === undefined ? own : `${own} less ${against.fill} of ${against.oil}`;
+  if (against === undefined) return own;
+  const other = `${against.fill} of ${against.oil}`;
+  return own === other ? `both with ${own}` : `${own} less ${other}`;
 }
 
 const idOf = (figure: Figure): string => workingPath(figure, 'x').anchor.replace(/[^a-zA-Z0-9.]+/g, '-');
