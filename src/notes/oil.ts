@@ -65,16 +65,18 @@ export const oilKind = group({
 
 export const readOil = (note: Note): Reading<Oil> =>
   readRecord(oilKind, note, (v, head, into): Oil => {
-    if (v.viscosity['at-40'].value <= v.viscosity['at-100'].value)
-      tellAt(into, 'viscosity.at-40', say.viscosityOrder());
+    const { 'at-40': at40, 'at-100': at100 } = v.viscosity;
+    if (at40.value <= at100.value) tellAt(into, 'viscosity.at-40', say.viscosityOrder());
     return {
       ...head,
       id: v.id,
       name: v.name,
       grade: v.grade,
       base: v.base,
-      nu40_m2_s: v.viscosity['at-40'].value,
-      nu100_m2_s: v.viscosity['at-100'].value,
+      nu40_m2_s: at40.value,
+      nu100_m2_s: at100.value,
+      ...(at40.plusMinus ? { nu40PlusMinus: at40.plusMinus } : {}),
+      ...(at100.plusMinus ? { nu100PlusMinus: at100.plusMinus } : {}),
       nuSource: v.viscosity.source,
       density15_kg_m3: v['density-15'].value,
       expansion_1_K: v.expansion.value,

@@ -1,3 +1,4 @@
+import type { PlusMinus } from '../quantity/quantity.ts';
 import type { NoteHead } from './note.ts';
 
 /** `oils/<id>.md` */
@@ -9,6 +10,9 @@ export interface Oil extends NoteHead {
   readonly base: 'mineral' | 'synthetic' | 'semi' | 'unknown';
   readonly nu40_m2_s: number;
   readonly nu100_m2_s: number;
+  /** What the note says of each, m²/s; absent when it says nothing and the kind of source decides. */
+  readonly nu40PlusMinus?: PlusMinus;
+  readonly nu100PlusMinus?: PlusMinus;
   /** Standard uncertainty of each, relative; from the stated ± or the kind of source. */
   readonly nuSource: 'measured' | 'data_sheet' | 'typical';
   readonly density15_kg_m3: number;

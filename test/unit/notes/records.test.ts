@@ -32,6 +32,15 @@ describe('what stands in a record', () => {
     expect(series.articles.get('P0')?.profile?.shroud?.to_rad).toBeCloseTo((150 * Math.PI) / 180, 12);
   });
 
+  it('keeps what an oil note says of its viscosities', () => {
+    const said = outcome(spoil('hill-bowl/oils/O1.md', 'at-40: 170 mm²/s', 'at-40: 170 mm²/s ± 2 mm²/s (k=2)'));
+    expect(said.loud).toEqual([]);
+    const oil = said.notes.series[0]?.oils.get('O1');
+    expect(oil?.nu40PlusMinus?.value).toBeCloseTo(2e-6, 12);
+    expect(oil?.nu40PlusMinus?.k).toBe(2);
+    expect(oil).not.toHaveProperty('nu100PlusMinus');
+  });
+
   it('keeps a zero with the last digit that was typed', () => {
     expect(run('S-07').zeros).toEqual([
       { instrument: 'torque-low', before_Nm: 0.021, after_Nm: 0.043, step_Nm: 0.001 },
