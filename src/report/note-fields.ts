@@ -9,7 +9,13 @@ export function noteSection(view: View, note: NoteHead): Section {
   return section(
     'note',
     'The note',
-    [words, fold('Fields as typed', facts(typedFields(view, note).map(([field, typed]) => [field, [code(typed)]])))],
+    [
+      words,
+      fold(
+        'Fields as typed',
+        facts([...inRows(typedFields(view, note))].map(([field, typed]) => [field, [code(typed)]])),
+      ),
+    ],
     [{ name: 'Note.', text: [code(note.file)] }],
   );
 }

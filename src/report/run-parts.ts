@@ -116,6 +116,7 @@ export function givesSection(
   before: readonly Block[] = [],
 ): Section {
   const figures = (view.figuresOf.get(run.id) ?? []).filter((figure) => !skip(figure));
+  const shared = sharedNotes(figures);
   return section(
     'what-it-gives',
     'What it gives',
@@ -130,7 +131,7 @@ export function givesSection(
             ['wide figure', 'number value', 'number 95 %', 'class', ''],
             figures.map((figure) =>
               row(
-                figure.notes.length === 0 ? figureWords(figure) : `${figureWords(figure)} (${figure.notes.join('; ')})`,
+                withNotes(figure, shared),
                 citedValue(view, figure),
                 doubtOf(figure),
                 figure.class,
@@ -139,7 +140,9 @@ export function givesSection(
             ),
           ),
     ],
-    margin,
+    shared.length === 0
+      ? margin
+      : [...margin, { name: 'Said of several.', text: [], list: shared.map((text) => [text]) }],
   );
 }
 
@@ -171,4 +174,15 @@ export function besideTheLoss(view: View, run: Run): MarginNote {
 export function remarksNote(derived: DerivedRun | undefined): MarginNote | null {
   if (derived === undefined || derived.remarks.length === 0) return null;
   return { name: 'Depends on.', text: [], list: derived.remarks.map((remark) => [remark]) };
+}
+
+/** Notes that several figures of a sheet share stand once, in the margin. */
+function sharedNotes(figures: readonly Figure[]): readonly string[] {
+  const notes = figures.flatMap((figure) => figure.notes);
+  return [...new Set(notes.filter((note) => notes.filter((other) => other === note).length > 2))];
+}
+
+function withNotes(figure: Figure, shared: readonly string[]): string {
+  const own = figure.notes.filter((note) => !shared.includes(note));
+  return own.length === 0 ? figureWords(figure) : `${figureWords(figure)} (${own.join('; ')})`;
 }

@@ -1,0 +1,95 @@
+import { describe, expect, it } from 'vitest';
+import type { Figure } from '../../../src/ledger/figure.ts';
+import {
+  exactText,
+  givenText,
+  numberText,
+  plusMinusOf,
+  rangeText,
+  valueOf,
+  wholeOf,
+} from '../../../src/report/digits.ts';
+
+const figure = (of: Partial<Figure>): Figure => ({
+  id: 'H-01/heat-made',
+  kind: 'value',
+  quantity: 'heat-made',
+  subject: { run: 'H-01' },
+  at: {},
+  value: 991,
+  unit: 'W',
+  bound: null,
+  interval: [942, 1040],
+  coverage: 0.95,
+  k: 2,
+  dof: null,
+  class: 'measured',
+  inputs: [],
+  relation: '',
+  method: '',
+  notes: [],
+  ...of,
+});
+const spaced = (text: string): string => text.replace(/[\u00a0\u202f\u2009]/g, ' ');
+
+describe('digits of a figure', () => {
+  it('writes half of the interval behind ± and the value to the same place', () => {
+    expect(spaced(wholeOf(figure({})))).toBe('991 ± 49 W');
+    expect(spaced(valueOf(figure({ value: 990.6 })))).toBe('991 W');
+    expect(plusMinusOf(figure({}))).toBe('± 49');
+  });
+
+  it('speaks of times in minutes: 2862 s ± 120 s is 47.7 min ± 2.0 min', () => {
+    const time = figure({ quantity: 'limit-crossing', unit: 's', value: 2862, interval: [2742, 2982] });
+    expect(spaced(wholeOf(time))).toBe('47.7 ± 2.0 min');
+  });
+
+  it('keeps a limit that was not reached as a bound', () => {
+    const bound = figure({
+      quantity: 'limit-crossing',
+      unit: 's',
+      value: null,
+      bound: 'above',
+      interval: [9000, null],
+      k: null,
+    });
+    expect(spaced(wholeOf(bound))).toBe('> 150 min');
+    expect(plusMinusOf(bound)).toBe('bound');
+  });
+
+  it('gives a difference its sign, and none when it rounds to nothing', () => {
+    const by = (value: number) =>
+      spaced(wholeOf(figure({ kind: 'difference', value, interval: [value - 9, value + 9] })));
+    expect(by(22)).toBe('+22.0 ± 9.0 W');
+    expect(by(-28)).toBe('−28.0 ± 9.0 W');
+    expect(by(0.01)).toBe('0.0 ± 9.0 W');
+  });
+
+  it('puts the US unit in brackets, a difference of temperatures without its zero (10 K is 18 °F of difference, NIST SP 811)', () => {
+    const hot = figure({ quantity: 'final-temperature', unit: 'Cel', value: 100, interval: [99, 101] });
+    expect(spaced(wholeOf(hot, true))).toBe('100.0 ± 1.0 °C (212.0 ± 1.8 °F)');
+    const cooler = figure({
+      quantity: 'final-temperature',
+      unit: 'K',
+      kind: 'difference',
+      value: -10,
+      interval: [-11, -9],
+    });
+    expect(spaced(wholeOf(cooler, true))).toBe('−10.0 ± 1.0 K (−18.0 ± 1.8 Δ°F)');
+  });
+
+  it('prints a dash for what could not be formed, never a word of the machine', () => {
+    expect(numberText(NaN, 2)).toBe('—');
+    expect(exactText(Infinity)).toBe('—');
+    expect(givenText(NaN, 0.1, 'K')).toContain('—');
+    expect(plusMinusOf(figure({ interval: [null, null] }))).toBe('—');
+  });
+
+  it('shows exact numbers without zeros that say nothing', () => {
+    expect(exactText(2.4)).toBe('2.4');
+    expect(exactText(150)).toBe('150');
+    expect(exactText(0.000123456)).toBe('0.0001235');
+    expect(spaced(exactText(93451))).toBe('93 451');
+    expect(spaced(rangeText(233.15, 473.15, '°C'))).toBe('from −40 °C to 200 °C');
+  });
+});
