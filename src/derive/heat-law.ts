@@ -6,9 +6,11 @@ import type { HeatSeries } from './heat-series.ts';
 /**
  * Heat made falls as the oil warms. A smooth line through the run gives it at any sump temperature:
  *
- *   Q(T) = c0 + c1·x + c2·x²,   x = ln ν(T) − ln ν at the end
+ *   Q(T) = c0 + c1·(ν/ν_end)^½ + c2·(ν_end/ν)
  *
- * so that c0 is the heat made at the end of the run.
+ * One term for drag that grows with viscosity, one for friction of the mesh that grows as the film thins; ν_end is the
+ * viscosity at the end of the run. A polynomial in ln ν lands 1–2 W low just beyond the last reading, where it is asked
+ * (common practice, no source for the powers).
  */
 export interface HeatLaw {
   readonly at_W: (sump_K: number) => number;
@@ -23,10 +25,10 @@ export function heatLaw(series: HeatSeries, line: LogLogLine): HeatLaw | null {
   const y: number[] = [];
   const last = lastReading(series.sump_K);
   if (last === null) return null;
-  const x0 = Math.log(nuAt(line, last));
+  const end_m2_s = nuAt(line, last);
   const row = (sump_K: number): number[] => {
-    const x = Math.log(nuAt(line, sump_K)) - x0;
-    return [1, x, x * x];
+    const x = nuAt(line, sump_K) / end_m2_s;
+    return [1, Math.sqrt(x), 1 / x];
   };
   for (let i = 0; i < series.sump_K.length; i++) {
     const [t, q] = [series.sump_K[i]!, series.heat_W[i]!];

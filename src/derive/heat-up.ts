@@ -174,8 +174,8 @@ export function deriveHeatUp(input: {
       given: [g.torqueIn, g.torqueOut, g.heat],
       steps: [
         {
-          says: 'Heat made against ln ν of the sump, carried to the final temperature',
-          formula: 'Q(T) = c0 + c1·x + c2·x²',
+          says: 'Heat made against viscosity of the sump, carried to the final temperature',
+          formula: 'Q(T) = c0 + c1·(ν/ν_end)^½ + c2·(ν_end/ν)',
           value: made_W,
           unit: 'W',
         },

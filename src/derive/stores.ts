@@ -54,7 +54,14 @@ export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
   const fit = fitTo(series.sump_K, curve, [30_000, 12, t0]);
   const final = (p: readonly number[]): number => settle(ambient_K, 1 / p[1]!, heat);
   return {
-    ...common('one-store', fit, final, series, curve(fit.parameters)),
+    ...common(
+      'one-store',
+      fit,
+      final,
+      series,
+      curve(fit.parameters),
+      heatShare(final(fit.parameters), ambient_K, heat),
+    ),
     parameters: named(fit, [
       ['C', 'kJ/K', 1e3],
       ['K', 'W/K', 1],
@@ -105,7 +112,7 @@ export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput):
   const final = (p: readonly number[]): number => settle(ambient_K, resistance(p), heat);
   const [curve] = both(fit.parameters);
   return {
-    ...common('two-store', fit, final, series, curve),
+    ...common('two-store', fit, final, series, curve, heatShare(final(fit.parameters), ambient_K, heat)),
     parameters: named(fit, [
       ['C1', 'kJ/K', 1e3],
       ['C2', 'kJ/K', 1e3],
@@ -133,7 +140,7 @@ export function tail({ series }: StoreInput): StoreFit | null {
   const [value = NaN, , tau = NaN] = fit.parameters;
   if (!(tau > 120 && tau < 4 * end_s && Number.isFinite(value))) return null;
   return {
-    ...common('tail', fit, (p) => p[0]!, { ...series, sump_K: y }, curve(fit.parameters)),
+    ...common('tail', fit, (p) => p[0]!, { ...series, sump_K: y }, curve(fit.parameters), 0),
     parameters: named(fit, [
       ['T∞', 'K', 1],
       ['A', 'K', 1],
@@ -158,6 +165,7 @@ function common(
   final: (p: readonly number[]) => number,
   series: HeatSeries,
   curve: Float64Array,
+  heatShare_K: number,
 ): Omit<StoreFit, 'parameters' | 'store' | 'shed'> {
   const left: number[] = [];
   for (let i = 0; i < curve.length; i++) {
@@ -169,7 +177,7 @@ function common(
   return {
     model,
     final_K: value,
-    u_K: u * hangTogether(left),
+    u_K: Math.hypot(u * hangTogether(left), heatShare_K),
     widened: hangTogether(left),
     misfit_K: Math.sqrt(squares / Math.max(1, left.length)),
     dof: fit.dof,
@@ -179,6 +187,10 @@ function common(
     curve_K: curve,
   };
 }
+
+/** What the scatter of the heat law leaves open in a final temperature: its watts times the kelvins a watt is worth. */
+const heatShare = (final_K: number, ambient_K: number, heat: HeatLaw): number =>
+  (heat.u_W(final_K) * (final_K - ambient_K)) / heat.at_W(final_K);
 
 const starts = (series: HeatSeries): readonly [number, number] => [
   series.sump_K.find((v) => !Number.isNaN(v)) ?? NaN,
