@@ -1,7 +1,6 @@
-import { litres } from '../ledger/ids.ts';
 import type { Article } from '../trial/article.ts';
 import { shown } from '../trial/figures.ts';
-import { articleWords } from './cite.ts';
+import { articleWords, litresWords } from './cite.ts';
 import { numberText, quantityText } from './digits.ts';
 import type { Block, LevelData, SectionData } from './page.ts';
 import { row, table } from './spans.ts';
@@ -120,7 +119,7 @@ export function fillsOf(view: View, article: string): readonly FillMark[] {
       const derived = derivedOf(view, run.id);
       const { volume20_m3, level_z_m } = derived?.conditions ?? {};
       if (derived === undefined || volume20_m3 == null || level_z_m == null || derived.cell.tilt_ratio !== 0) continue;
-      const label = `${litres(derived.cell.fill_m3)} L`;
+      const label = litresWords(derived.cell);
       if (!marks.has(label)) marks.set(label, { label, volume_m3: volume20_m3, z_m: level_z_m, article: id });
     }
   return [...marks.values()].sort((a, b) => a.volume_m3 - b.volume_m3);

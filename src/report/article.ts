@@ -1,8 +1,9 @@
 import { litres } from '../ledger/ids.ts';
 import type { Article } from '../trial/article.ts';
 import type { Effect } from '../trial/compared.ts';
+import type { Cell } from '../trial/derived.ts';
 import { levelChart, sectionDrawing } from './article-drawing.ts';
-import { articleSpan, articleWords, cellDetail, citedValue, doubtOf, figureWords, toWorking, cited } from './cite.ts';
+import { articleSpan, articleWords, cellDetail, citedValue, doubtOf, figureWords, cited } from './cite.ts';
 import { quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, MarginNote, Page, Section, Span, TableRow } from './page.ts';
@@ -123,7 +124,7 @@ function effectsSection(view: View, article: Article, effects: readonly Effect[]
   const of = (id: string, list: readonly Effect[]): Block =>
     tableBlock(
       id,
-      ['wide difference', 'fill, oil', 'against', 'number value', 'number 95 %', 'word', 'basis', ''],
+      ['wide difference', 'with', 'against', 'number value', 'number 95 %', 'word', 'basis'],
       list.flatMap((effect) => effectRow(view, effect)),
     );
   const losses = main.filter(({ quantity }) => isLoss(quantity));
@@ -145,16 +146,19 @@ function effectRow(view: View, effect: Effect): TableRow[] {
   return [
     row(
       figureWords(figure),
-      `${cellDetail(effect.cell)}, ${effect.cell.oil}`,
-      `${effect.against.article}, ${cellDetail(effect.against)}, ${effect.against.oil}`,
+      withWords(view, effect.cell),
+      `${effect.against.article} ${withWords(view, effect.against)}`,
       citedValue(view, figure),
       doubtOf(figure),
       verdict(effect.separated ? 'separated' : 'not separated'),
       effect.basis,
-      toWorking(view, figure),
     ),
   ];
 }
+
+/** The oil is named where it is not the baseline's. */
+const withWords = (view: View, cell: Cell): string =>
+  `${cellDetail(cell)}${cell.oil === view.series.baseline.oil ? '' : `, ${cell.oil}`}`;
 
 /** Less loss may mean less oil at the pinion. */
 const besideNote = (view: View, article: Article, effect: Effect): MarginNote => ({

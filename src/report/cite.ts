@@ -48,6 +48,14 @@ export const citedValue = (view: View, figure: Figure): Span => span(view, figur
 export const toWorking = (view: View, figure: Figure): Span => span(view, figure, 'working');
 export const doubtOf = (figure: Figure): Span => plusMinusOf(figure);
 
+const noBreak = '\u202f';
+/** "60 Cel" of the ledger as a page writes it. */
+export const inCelsius = (text: string): string => text.replace(' Cel', `${noBreak}°C`);
+
+/** The class in the word of a table; the working has it whole. */
+export const classWord = (figure: Figure): string =>
+  ({ measured: 'measured', 'derived from measurement': 'derived', 'model estimate': 'model estimate' })[figure.class];
+
 export const kindOf = (quantity: string): (typeof quantityKinds)[QuantityName] | undefined =>
   quantity in quantityKinds ? quantityKinds[quantity as QuantityName] : undefined;
 
@@ -65,7 +73,7 @@ export function conditionWords(at: Conditions): string {
   ]
     .filter((words) => words !== undefined && words !== '')
     .join(', ')
-    .replaceAll(' Cel', ' °C');
+    .replaceAll(' Cel', `${noBreak}°C`);
 }
 
 /** "final sump temperature", "spin power at 290 wheel rpm, sump 60 °C", "time to 95 °C". */
@@ -73,7 +81,7 @@ export function figureWords(figure: Pick<Figure, 'quantity' | 'at'>): string {
   if (figure.quantity === 'limit-crossing' && figure.at.limit !== undefined) {
     const { limit, ...rest } = figure.at;
     const others = conditionWords(rest);
-    return `time to ${limit.replace(' Cel', ' °C')}${others === '' ? '' : `, ${others}`}`;
+    return `time to ${inCelsius(limit)}${others === '' ? '' : `, ${others}`}`;
   }
   const own = figure.quantity === 'viscosity' || figure.quantity === 'density';
   const conditions = own ? conditionWords(figure.at).replace(/^sump /, '') : conditionWords(figure.at);
@@ -97,10 +105,11 @@ export const articleWords = (view: View, id: string): string => {
 
 /** "P4 shroud, 2.40 L of O1, 12 % nose up" */
 export const cellWords = (view: View, cell: Cell): string =>
-  `${articleWords(view, cell.article)}, ${litres(cell.fill_m3)} L of ${cell.oil}${tiltWords(cell)}`;
+  `${articleWords(view, cell.article)}, ${litresWords(cell)} of ${cell.oil}${tiltWords(cell)}`;
 
 /** What parts this cell from the others of its standing: the fill, and the tilt where there is one. */
-export const cellDetail = (cell: Cell): string => `${litres(cell.fill_m3)} L${tiltWords(cell)}`;
+export const cellDetail = (cell: Cell): string => `${litresWords(cell)}${tiltWords(cell)}`;
+export const litresWords = ({ fill_m3 }: Pick<Cell, 'fill_m3'>): string => `${litres(fill_m3)}${noBreak}L`;
 
 export function tiltWords({ article, oil, fill_m3, tilt_ratio }: Cell): string {
   if (tilt_ratio === 0) return '';

@@ -1,5 +1,5 @@
 import type { Oil } from '../trial/oil.ts';
-import { articleSpan, cellDetail, citedValue, doubtOf, figureWords, toWorking } from './cite.ts';
+import { articleSpan, cellDetail, classWord, citedValue, doubtOf, figureWords, toWorking } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
@@ -63,7 +63,9 @@ export function oilPage(view: View, oil: Oil): Page {
               tableBlock(
                 'figures',
                 ['wide figure', 'number value', 'number 95 %', 'class', ''],
-                figures.map((f) => row(figureWords(f), citedValue(view, f), doubtOf(f), f.class, toWorking(view, f))),
+                figures.map((f) =>
+                  row(figureWords(f), citedValue(view, f), doubtOf(f), classWord(f), toWorking(view, f)),
+                ),
               ),
             ],
             [

@@ -1,7 +1,7 @@
 import { litres, rpm } from '../ledger/ids.ts';
 import type { Plan, PlanCell } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
-import { articleSpan, tiltWords } from './cite.ts';
+import { articleSpan, litresWords, tiltWords } from './cite.ts';
 import { numberText, quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, Page, PlanGridData, TableRow } from './page.ts';
@@ -113,7 +113,7 @@ function gridChart(view: View, tallies: readonly Tally[]): Block {
 function tallyRow(view: View, { cell, done, setAside }: Tally): TableRow {
   return row(
     cell.trial,
-    [articleSpan(view, cell.article), `, ${litres(cell.fill_m3)} L${tiltWords(cell)}`],
+    [articleSpan(view, cell.article), `, ${litresWords(cell)}${tiltWords(cell)}`],
     cell.oil,
     numberText(cell.wanted, 0),
     numberText(done, 0),
@@ -122,7 +122,7 @@ function tallyRow(view: View, { cell, done, setAside }: Tally): TableRow {
   );
 }
 
-const label = (cell: PlanCell): string => `${cell.article}, ${litres(cell.fill_m3)} L${tiltWords(cell)}, ${cell.oil}`;
+const label = (cell: PlanCell): string => `${cell.article}, ${litresWords(cell)}${tiltWords(cell)}, ${cell.oil}`;
 
 function tally(view: View, cell: PlanCell): Tally {
   const own = view.runs.filter((run) => matches(view, run, cell));

@@ -2,7 +2,7 @@ import type { Figure } from '../ledger/figure.ts';
 import { litres } from '../ledger/ids.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Run } from '../trial/run.ts';
-import { cited, runFigures } from './cite.ts';
+import { cited, runFigures, inCelsius } from './cite.ts';
 import { givenText, quantityText, uncertaintyText } from './digits.ts';
 import type { Block, Chart, MarginNote, Page, Span, TraceData } from './page.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
@@ -59,7 +59,7 @@ function heatUpLead(view: View, run: Run): Span[] {
 }
 
 const limitOf = (figure: Figure): number => Number.parseFloat(figure.at.limit ?? '0');
-const limitText = (figure: Figure): string => (figure.at.limit ?? 'its limit').replace(' Cel', ' °C');
+const limitText = (figure: Figure): string => inCelsius(figure.at.limit ?? 'its limit');
 
 function heatUpChart(view: View, run: Run, derived: DerivedRun | undefined): Block | null {
   const sump = traceNamed(derived, 'sump');
@@ -153,12 +153,12 @@ function modelBlocks({ models }: DerivedRun): Block[] {
   return [
     tableBlock(
       'models-table',
-      ['model', 'number final', 'number ± 1 s', 'number misfit', 'taken', 'wide why'],
+      ['model', 'number final', 'number one standard uncertainty of the fit', 'number misfit', 'taken', 'wide why'],
       models.map(({ model, final_K, u_K, misfit_K, taken, why }) =>
         row(
           modelWords[model],
           quantityText(final_K, '°C', 1),
-          quantityText(u_K, 'K', 2),
+          `${uncertaintyText(0, u_K, 'K')} K`,
           quantityText(misfit_K, 'K', 2),
           taken ? 'taken' : 'no',
           why.replace(/^taken: /, ''),

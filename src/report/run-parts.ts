@@ -1,9 +1,10 @@
-import { litres } from '../ledger/ids.ts';
 import type { Figure } from '../ledger/figure.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Run } from '../trial/run.ts';
 import {
   articleWords,
+  classWord,
+  litresWords,
   cellFigures,
   cited,
   citedValue,
@@ -52,7 +53,7 @@ export function runTitle(view: View, run: Run): string {
   const article = articleWords(view, run.article);
   return cell === undefined
     ? `${article} with ${run.oil}`
-    : `${article}, ${litres(cell.fill_m3)} L of ${run.oil}${tiltWords(cell)}`;
+    : `${article}, ${litresWords(cell)} of ${run.oil}${tiltWords(cell)}`;
 }
 
 /** Why no figure is made of a run, or null when it counts. */
@@ -134,7 +135,7 @@ export function givesSection(
                 withNotes(figure, shared),
                 citedValue(view, figure),
                 doubtOf(figure),
-                figure.class,
+                classWord(figure),
                 toWorking(view, figure),
               ),
             ),
@@ -142,7 +143,7 @@ export function givesSection(
     ],
     shared.length === 0
       ? margin
-      : [...margin, { name: 'Said of several.', text: [], list: shared.map((text) => [text]) }],
+      : [...margin, { name: 'Holds for several.', text: [], list: shared.map((text) => [text]) }],
   );
 }
 

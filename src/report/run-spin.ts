@@ -1,7 +1,7 @@
 import type { Figure } from '../ledger/figure.ts';
 import { rpm } from '../ledger/ids.ts';
 import type { Run } from '../trial/run.ts';
-import { cited, runFigures } from './cite.ts';
+import { cited, runFigures, inCelsius } from './cite.ts';
 import { numberText } from './digits.ts';
 import type { Block, Page, Span, SpeedData } from './page.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
@@ -64,7 +64,7 @@ function spinLead(view: View, powers: readonly Figure[], main: Figure | undefine
 const sumpWords = ({ at }: Figure, first: boolean): string =>
   at.sump === 'own'
     ? 'at its own running temperature'
-    : `${first ? 'with the sump ' : ''}at ${(at.sump ?? '').replace(' Cel', ' °C')}`;
+    : `${first ? 'with the sump ' : ''}at ${inCelsius(at.sump ?? '')}`;
 
 export function mainPower(view: View, powers: readonly Figure[]): Figure | undefined {
   const { outputSpeed_rad_s, mainSump_K } = view.series.reference;
@@ -103,7 +103,7 @@ function steppedTable(view: View, figures: readonly Figure[], id: string, captio
   ];
 }
 
-const headOf = (sump: string): string => (sump === 'own' ? 'own temperature' : sump.replace(' Cel', ' °C'));
+const headOf = (sump: string): string => (sump === 'own' ? 'own temperature' : inCelsius(sump));
 
 function powerChart(view: View, run: Run, figures: readonly Figure[]): Block | null {
   const lines: SpeedData['lines'] = [...groupBy(figures, ({ at }) => at.sump ?? '')].map(([sump, list]) => ({

@@ -6,7 +6,7 @@ import { noteSection } from './note-fields.ts';
 import type { MarginNote, Page, Span } from './page.ts';
 import { notCounted } from './run-parts.ts';
 import { capital, counts, facts, link, listOf, listed, prose, section, verdict } from './spans.ts';
-import { standingChart } from './standing-chart.ts';
+import { isLoss, standingChart } from './standing-chart.ts';
 import {
   effectFigure,
   mainStanding,
@@ -15,7 +15,7 @@ import {
   standingTitle,
   whereWords,
 } from './standing-words.ts';
-import { standingList, sureNote } from './standing.ts';
+import { lossNotice, standingList, sureNote } from './standing.ts';
 import { quantityText } from './digits.ts';
 import type { View } from './view.ts';
 
@@ -57,9 +57,7 @@ export function seriesPage(view: View): Page {
             standingTitle(view, main),
             [
               { kind: 'chart', chart: standingChart(view, main, 'main-standing') },
-              prose(
-                'Read with it: what each does to the pinion’s oil and bearing stands in the last column; pinion supply not graded here yet.',
-              ),
+              isLoss(main.quantity) ? lossNotice(view, main) : null,
             ],
             [sureNote(view, main)],
           ),

@@ -1,7 +1,7 @@
 import { cellName } from '../ledger/ids.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Standing } from '../trial/compared.ts';
-import { cellSpans, cited, quantityWords } from './cite.ts';
+import { cellSpans, cited, inCelsius, quantityWords } from './cite.ts';
 import type { Block, Span } from './page.ts';
 import { capital, fold, row, tableBlock } from './spans.ts';
 import { bearingSpans, isLoss } from './standing-chart.ts';
@@ -22,7 +22,7 @@ function compact(view: View, sump: string, standings: readonly Standing[], id: s
   const loss = isLoss(first.quantity);
   const cells = new Map(columns.flatMap((s) => shownRows(view, s)).map((r) => [cellName(r.cell), r]));
   return fold(
-    `${capital(quantityWords(first.quantity))}${sump === '' ? '' : sump === 'own' ? ' at each one’s own temperature' : `, sump ${sump.replace(' Cel', ' °C')}`}: the other conditions`,
+    `${capital(quantityWords(first.quantity))}${sump === '' ? '' : sump === 'own' ? ' at each one’s own temperature' : `, sump ${inCelsius(sump)}`}: the other conditions`,
     tableBlock(
       id,
       [
@@ -50,9 +50,8 @@ function compact(view: View, sump: string, standings: readonly Standing[], id: s
 
 function headOf(view: View, { at }: Standing): string {
   const conditions = conditionsOf(at, null, view.naming);
-  return (conditions['wheel-speed'] ?? conditions['output-speed'] ?? conditions.limit ?? 'difference')
-    .replace(' rpm', ` ${view.speed}`)
-    .replace(' Cel', ' °C');
+  const speed = conditions['wheel-speed'] ?? conditions['output-speed'];
+  return speed?.replace(' rpm', ` ${view.speed}`) ?? inCelsius(conditions.limit ?? 'difference');
 }
 
 const columnOrder = ({ at }: Standing): number => at.outputSpeed_rad_s ?? at.limit_K ?? 0;

@@ -2,7 +2,16 @@ import type { Figure } from '../ledger/figure.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Effect, Standing, StandingRow } from '../trial/compared.ts';
 import { rankOf } from './figure-order.ts';
-import { articleSpan, cellDetail, cited, conditionWords, figureNamed, kindOf, quantityWords } from './cite.ts';
+import {
+  articleSpan,
+  cellDetail,
+  cited,
+  conditionWords,
+  figureNamed,
+  kindOf,
+  quantityWords,
+  inCelsius,
+} from './cite.ts';
 import type { Span } from './page.ts';
 import { capital, countWord, listed, verdict } from './spans.ts';
 import { groupBy, type View } from './view.ts';
@@ -53,8 +62,7 @@ export function standingTitle(view: View, standing: Standing): string {
 export function whereWords(view: View, standing: Standing): string {
   const oil = standing.oil === view.series.baseline.oil ? '' : ` with ${standing.oil}`;
   const at = conditionsOf(standing.at, null, view.naming);
-  if (standing.quantity === 'limit-crossing')
-    return `By time to ${(at.limit ?? 'the limit').replace(' Cel', ' °C')}${oil}`;
+  if (standing.quantity === 'limit-crossing') return `By time to ${inCelsius(at.limit ?? 'the limit')}${oil}`;
   const conditions = conditionWords(at)
     .replace(', sump ', ' and ')
     .replace(/^sump /, '');

@@ -1,10 +1,10 @@
 import { cellName } from '../ledger/ids.ts';
 import type { Standing } from '../trial/compared.ts';
-import { articleSpan, cellDetail, quantityWords } from './cite.ts';
+import { articleSpan, cellDetail, cellSpans, quantityWords } from './cite.ts';
 import { displayUnit, numberText, plusMinusText } from './digits.ts';
 import { largestCauses } from './doubt.ts';
-import type { Block, MarginNote, Page, Section } from './page.ts';
-import { link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import type { Block, MarginNote, Page, Section, Span } from './page.ts';
+import { link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
 import { bearingSpans, isLoss, standingChart } from './standing-chart.ts';
 import { otherConditions } from './standing-table.ts';
@@ -62,19 +62,23 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
   );
 }
 
-/** Less loss may mean less oil at the pinion: the two are read together. */
-function lossNotice(view: View, standing: Standing): Block {
-  const rows = shownRows(view, standing).map((r) => bearingSpans(view, r));
-  const measured = rows.some((spans) => spans.some((span) => typeof span !== 'string'));
+/** Less loss may mean less oil at the pinion: the two are read together, value by value. */
+export function lossNotice(view: View, standing: Standing): Block {
+  const rises = shownRows(view, standing).map((of): Span[] => [
+    ...cellSpans(view, of.cell),
+    ' ',
+    ...bearingSpans(view, of),
+  ]);
+  const measured = rises.some((spans) => spans.some((span) => typeof span !== 'string' && span.kind === 'figure'));
   return {
     kind: 'notice',
     code: 'beside-the-loss',
     text: [
       'Read with it: ',
-      measured
-        ? 'what the pinion bearing does stands in the last column; '
-        : 'pinion bearing above sump was not measured under these conditions; ',
-      'pinion supply not graded here yet.',
+      ...(measured
+        ? ['pinion bearing above sump, and less the baseline’s in brackets: ', ...listed(rises)]
+        : ['pinion bearing above sump was not measured under these conditions']),
+      '. Pinion supply not graded here yet.',
     ],
   };
 }
