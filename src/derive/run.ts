@@ -118,7 +118,7 @@ function leftOut(run: Run, log: Log | null, doubt: string | null, plan: Plan | n
   if (run.status === 'superseded') return 'superseded';
   if (run.status === 'draft') return 'draft';
   if (plan === null) return 'the series has no plan to say which steps and limits were meant';
-  if (log === null) return 'its logger file could not be read';
+  if (log === null) return 'its logger file could not be used';
   return doubt;
 }
 

@@ -66,7 +66,7 @@ export const torqueSign = (place: Place, name: string, span: number, at: { from:
     'These readings are not used.',
   );
 export const unitDoubtful = (place: Place, name: string, range: string, band: string, other: string | null): Finding =>
-  error(
+  warning(
     'unit-contradicted',
     place,
     `${name} reads ${range}, most of it outside ${band}.`,
@@ -74,6 +74,7 @@ export const unitDoubtful = (place: Place, name: string, range: string, band: st
       ? 'The unit in the map, its column or its range is wrong.'
       : `The unit in the map is in doubt: ${other}.`,
     'Correct the unit or the column in the map, or give plausible: for this channel.',
+    'This log is not used until a person decides; the run has no figures.',
   );
 export const powerGained = (place: Place, input: string, output: string, in_W: number, out_W: number): Finding =>
   error(

@@ -11,12 +11,12 @@ import { judgeTorqueSign } from './torque-sign.ts';
 
 /**
  * Judges each channel by itself and takes out, in place, the readings that do not stand: beyond the range, turned over, stepping,
- * stuck. One warning a stretch. Where a unit is in doubt nothing else is judged: every reading is wrong then.
+ * stuck. One warning a stretch. Where a unit is in doubt nothing else is judged: every reading is wrong then, and the log is
+ * not used until a person decides. That is a warning, not an error: one such file does not stop a series.
  */
-export function judgeChannels(channels: readonly Channel[], found: Collector): void {
-  const before = found.errors();
-  for (const channel of channels) judgeUnit(channel, found);
-  if (found.errors() > before) return;
+export function judgeChannels(channels: readonly Channel[], found: Collector): 'usable' | 'unit in doubt' {
+  const doubts = channels.filter((channel) => judgeUnit(channel, found));
+  if (doubts.length > 0) return 'unit in doubt';
   for (const channel of channels) {
     judgeGaps(channel, rangeOf(channel), found);
     judgeTorqueSign(channel, channels, found);
@@ -24,12 +24,13 @@ export function judgeChannels(channels: readonly Channel[], found: Collector): v
   }
   for (const channel of channels) judgeStuck(channel, channels, found);
   for (const channel of channels) judgeSaturation(channel, found);
+  return 'usable';
 }
 
 const rangeOf = (c: Channel): readonly [number, number] => c.column.plausible ?? widestRange[c.is];
 
 /** Most readings beyond the range is no fault of a connector: the unit, the column or the range is wrong. */
-function judgeUnit(c: Channel, found: Collector): void {
+function judgeUnit(c: Channel, found: Collector): boolean {
   const [least, most] = rangeOf(c);
   let read = 0;
   let beyond = 0;
@@ -43,8 +44,8 @@ function judgeUnit(c: Channel, found: Collector): void {
     if (value < low) low = value;
     if (value > high) high = value;
   }
-  if (beyond * 2 <= read) return;
-  found.add('error', () => {
+  if (beyond * 2 <= read) return false;
+  found.add('warning', () => {
     const first = c.value.findIndex((value) => value < least || value > most);
     const range = `${reads(c, low)} to ${reads(c, high)}`;
     return say.unitDoubtful(
@@ -55,6 +56,7 @@ function judgeUnit(c: Channel, found: Collector): void {
       otherUnit(c, [low, high]),
     );
   });
+  return true;
 }
 
 /** The one other unit in which all of it would lie within the range, or null. */

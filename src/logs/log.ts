@@ -55,8 +55,8 @@ function read(input: LogInput, found: Collector): Omit<Log, 'findings' | 'record
     return null;
   }
   const channels = channelsOf({ text, map, head, table, rows }, found);
-  judgeChannels(channels, found);
-  if (found.errors() === 0) judgeTogether(channels, found);
+  if (judgeChannels(channels, found) === 'unit in doubt') return null;
+  judgeTogether(channels, found);
   const line = table.line.subarray(0, rows);
   const time_s = table.values[head.clock.number - 1]!.subarray(0, rows);
   return {

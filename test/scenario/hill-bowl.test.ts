@@ -80,7 +80,8 @@ describe('the demo series', () => {
     const expected = truth.faults.filter((f) => !/camera|ambient probe/.test(f.fault));
     for (const f of told) {
       const planted = expected.find(
-        (e) => e.file === f.place.file && f.place.line >= e.line && f.place.line <= e.lastLine,
+        // A stuck reading may by chance equal the one before it.
+        (e) => e.file === f.place.file && f.place.line >= e.line - 1 && f.place.line <= e.lastLine,
       );
       expect(planted, `${f.code} ${f.place.file}:${f.place.line}`).toBeDefined();
     }

@@ -232,7 +232,7 @@ const hazards: readonly Hazard[] = [
     title: '°F labelled °C shows at the air round the bench',
     content: ambientSheet(69.8),
     map: withAmbient,
-    finds: ['error unit-contradicted 2:12'],
+    finds: ['warning unit-contradicted 2:12'],
     says: /69\.8 °C to 69\.85 °C/u,
   },
   {
