@@ -51,7 +51,8 @@ describe('the house', () => {
   });
 
   it('keeps disk, clock, chance, terminal and locale in the host', () => {
-    const host = /from 'node:|\bprocess\.|\bconsole\.|Date\.now|new Date\(\)|Math\.random|toLocale|\bIntl\.|localeCompare/;
+    const host =
+      /from 'node:|\bprocess\.|\bconsole\.|Date\.now|new Date\(\)|Math\.random|toLocale|\bIntl\.|localeCompare/;
     const wrong = sources.filter((path) => roomOf(path) !== 'host' && host.test(text.get(path)!));
     expect(wrong).toEqual([]);
   });
@@ -64,7 +65,8 @@ describe('the house', () => {
   });
 
   it('does not put a kelvin into a degree', () => {
-    const suffix = /([A-Za-z0-9]+)_(degC|K|Nm|W|m3|m|s|kg|Pa_s|m2_s|rad_s|W_K|J_K)\s*:\s*[A-Za-z0-9.]*_(degC|K|Nm|W|m3|m|s|kg|Pa_s|m2_s|rad_s|W_K|J_K)\b(?!\s*[-+*/?(])/g;
+    const suffix =
+      /([A-Za-z0-9]+)_(degC|K|Nm|W|m3|m|s|kg|Pa_s|m2_s|rad_s|W_K|J_K)\s*:\s*[A-Za-z0-9.]*_(degC|K|Nm|W|m3|m|s|kg|Pa_s|m2_s|rad_s|W_K|J_K)\b(?!\s*[-+*/?(])/g;
     const wrong = sources.flatMap((path) =>
       [...text.get(path)!.matchAll(suffix)].filter(([, , a, b]) => a !== b).map(([all]) => `${path}: ${all}`),
     );

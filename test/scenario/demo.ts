@@ -55,7 +55,9 @@ export interface Rate {
 
 /** How many runs have their truth inside the stated interval, quantity by quantity. Left-out runs and steps have no figure. */
 export function insideRates(figures: readonly Figure[], truth: Truth): Rate[] {
-  const byKey = new Map(figures.filter((f) => f.subject.run !== undefined).map((f) => [key(f.subject.run!, f.quantity, f.at), f]));
+  const byKey = new Map(
+    figures.filter((f) => f.subject.run !== undefined).map((f) => [key(f.subject.run!, f.quantity, f.at), f]),
+  );
   return judged.map((quantity) => {
     let inside = 0;
     let of = 0;
@@ -78,4 +80,10 @@ function holds(figure: Figure, truth: number | null): boolean {
 }
 
 const key = (run: string, quantity: string, at: object): string =>
-  JSON.stringify([run, quantity, ...Object.entries(at).filter(([name]) => name !== 'tilt').sort()]);
+  JSON.stringify([
+    run,
+    quantity,
+    ...Object.entries(at)
+      .filter(([name]) => name !== 'tilt')
+      .sort(),
+  ]);
