@@ -58,7 +58,7 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
     workingPath(figure, view.series.id).anchor,
     conditions === '' ? capital(quantityWords(figure.quantity)) : capital(conditions),
     [
-      figure.kind === 'difference' ? partsOfDifference(view, figure) : null,
+      ...(figure.kind === 'difference' ? partsOfDifference(view, figure) : []),
       figure.kind === 'value' && figure.subject.article !== undefined
         ? prose('Of ', ...subjectSpans(view, figure), '.')
         : null,
@@ -66,7 +66,7 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
       ...relationBlocks(figure, working, relationTitles),
       prose(
         strong('Result'),
-        ` ${kindOf(figure.quantity)?.symbol ?? ''} = `.replace('  ', ' '),
+        ` ${figure.kind === 'difference' ? 'Δ' : ''}${kindOf(figure.quantity)?.symbol ?? ''} = `,
         wholeOf(figure, view.withUs),
         figure.separated === undefined ? '' : '; ',
         ...(figure.separated === undefined
@@ -109,7 +109,7 @@ function relationBlocks(figure: Figure, working: Working | undefined, titles: Re
       strong('Relation'),
       ' ',
       title === undefined ? figure.relation.replaceAll('-', ' ') : link(`method/#${figure.relation}`, title),
-      figure.method === '' ? '' : `; ${figure.method.replaceAll('-', ' ')}`,
+      ...(figure.method === '' ? [] : ['; method ', code(figure.method)]),
       '.',
     ),
     ...(steps.length === 0
@@ -191,9 +191,9 @@ const inputsNote = ({ id, inputs }: Figure): MarginNote => ({
 });
 
 /** A difference is made of two cells, and each of its runs. */
-function partsOfDifference(view: View, figure: Figure): Block | null {
+function partsOfDifference(view: View, figure: Figure): Block[] {
   const effect = view.effectOf.get(figure.id);
-  if (effect === undefined) return null;
+  if (effect === undefined) return [];
   const side = (cell: Cell, runs: readonly string[]): Span[] => {
     const own = figureNamed(view, { subject: { cell }, quantity: effect.quantity, at: effect.at });
     return [
@@ -207,10 +207,13 @@ function partsOfDifference(view: View, figure: Figure): Block | null {
       ')',
     ];
   };
-  return facts([
-    ['Value', side(effect.cell, effect.runs)],
-    ['Less', side(effect.against, effect.againstRuns)],
-  ]);
+  return [
+    prose(strong('Given')),
+    facts([
+      ['Value', side(effect.cell, effect.runs)],
+      ['Less', side(effect.against, effect.againstRuns)],
+    ]),
+  ];
 }
 
 function sourceSpans(view: View, from: Given['from']): Span[] {
