@@ -13,9 +13,9 @@ export function roundAxis(values: readonly number[], count: number, cover: 'whol
   const span = most - least || Math.abs(most) || 1;
   const step = roundStep(span / count);
   const first = Math.floor(least / step + 1e-9);
-  const last = Math.ceil(most / step - 1e-9);
+  const last = Math.max(first + 1, Math.ceil(most / step - 1e-9));
   const ticks = Array.from({ length: last - first + 1 }, (_, i) => Number(((first + i) * step).toPrecision(12)));
-  if (cover === 'whole') return { low: ticks[0] ?? 0, high: ticks.at(-1) ?? 1, ticks };
+  if (cover === 'whole' || least === most) return { low: ticks[0] ?? 0, high: ticks.at(-1) ?? 1, ticks };
   return { low: least, high: most, ticks: ticks.filter((tick) => tick >= least && tick <= most) };
 }
 
@@ -23,7 +23,7 @@ export function roundAxis(values: readonly number[], count: number, cover: 'whol
 export function closeAxis(values: readonly number[], count: number): Axis {
   const round = roundAxis(values, count);
   const step = (round.ticks[1] ?? round.high) - round.low;
-  const high = Math.min(round.high, Math.max(...values.filter(Number.isFinite)) + step * 0.3);
+  const high = Math.min(round.high, Math.max(round.low, ...values.filter(Number.isFinite)) + step * 0.3);
   return { low: round.low, high, ticks: round.ticks.filter((tick) => tick <= high) };
 }
 

@@ -264,7 +264,7 @@ const articlePage = page('article', `${root}articles/P4/`, 'P4 shroud', {
     part('deep', 'Beside the deep bowl', [
       { kind: 'chart', chart: chart('section-P1', 'Section of the housing with P1', deepSection) },
     ]),
-    part('level', 'Where it stands', [
+    part('where', 'Where it stands', [
       { kind: 'chart', chart: chart('level', 'Level curve', level, ['Surveyed rows joined by straight lines.']) },
     ]),
   ],
@@ -356,7 +356,7 @@ function furtherPages(): readonly Page[] {
           {
             kind: 'table',
             table: table(
-              'instruments',
+              'instrument-table',
               ['instrument', 'measures', '#range', 'status'],
               [[['torque-low'], ['torque'], ['0 to 50 N·m'], ['in date']]],
             ),

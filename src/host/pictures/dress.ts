@@ -34,6 +34,17 @@ export function dressed(
     },
     `<title id="${prefix}name">${escapeXml(as.title)}</title>`,
     `<desc id="${prefix}says">${escapeXml(as.alternative)}</desc>`,
-    inside,
+    joined(inside),
   );
+}
+
+/** Straight pieces of one look that follow each other become one path: a picture of many bars is half as long. */
+function joined(inside: string): string {
+  const piece = /<line transform="translate\(([\d.,-]+)\)" x2="([\d.-]+)" y2="([\d.-]+)"( [^>]*?)\/>/g;
+  return inside.replaceAll(new RegExp(`(?:${piece.source})+`, 'g'), (run) => {
+    const looks = new Map<string, string>();
+    for (const [, from = '', x = '', y = '', look = ''] of run.matchAll(piece))
+      looks.set(look, `${looks.get(look) ?? ''}M${from}l${x},${y}`);
+    return [...looks].map(([look, d]) => `<path d="${d}"${look}/>`).join('');
+  });
 }

@@ -1,5 +1,5 @@
 import type { DrawnData } from '../../charts/picture.ts';
-import type { Block, Chart, PlanGridData, Table } from '../../report/page.ts';
+import type { Block, Chart, PlanGridData, Span, Table } from '../../report/page.ts';
 import type { Drawn } from '../pictures/draw.ts';
 import { formulaToHtml } from './formula.ts';
 import type { SpansOf, SpanView } from './spans.ts';
@@ -31,6 +31,8 @@ export interface TableView {
       readonly align: string;
       readonly spans: readonly SpanView[];
       readonly bar: number | null;
+      /** Short enough never to be broken: a run's name, a date, a verdict. */
+      readonly short: boolean;
     }[];
   }[];
 }
@@ -98,19 +100,23 @@ export const tableView = (table: Table, spans: SpansOf): TableView => ({
       align: table.columns[i]?.align ?? 'text',
       spans: spans(cell),
       bar: table.columns[i]?.bar === true ? share(cell) : null,
+      short: textOf(cell).length <= 14,
     })),
   })),
 });
 
 /** Length of a bar beside its number, out of 100. */
-function share(cell: Table['rows'][number]['cells'][number]): number | null {
-  const text = cell.map((span) => (typeof span === 'string' ? span : span.text)).join('');
-  const value = Number.parseFloat(text.replace('−', '-').replace('<', ''));
+function share(cell: readonly Span[]): number | null {
+  const value = Number.parseFloat(textOf(cell).replace('−', '-').replace('<', ''));
   return Number.isFinite(value) ? Math.min(100, Math.max(0, value)) : null;
 }
 
+const textOf = (cell: readonly Span[]): string =>
+  cell.map((span) => (typeof span === 'string' ? span : span.text)).join('');
+
 const chartView = (chart: Chart, spans: SpansOf, pictureOf: PictureOf): ChartView => ({
-  id: chart.id,
+  // Pictures are named apart from sections: a page may well have both a section and a picture called "heat".
+  id: `picture-${chart.id}`,
   kind: chart.data.kind,
   title: chart.title,
   pictures: isDrawn(chart) ? pictureOf(chart) : null,

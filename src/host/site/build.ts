@@ -39,14 +39,16 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
   try {
     const sheets = await layOut(input);
     input.tell?.(0, sheets.length, 'pages');
-    await new Eleventy(join(packageRoot, 'content'), fresh, {
+    const builder = new Eleventy(join(packageRoot, 'content'), fresh, {
       configPath: join(packageRoot, '.eleventy.js'),
       quietMode: true,
       source: 'script',
       config: (config) => {
         wire(config, { sheets, around: aroundView(input.frame) });
       },
-    }).write();
+    });
+    builder.disableLogger();
+    await builder.write();
     await copyAssets(fresh);
     await writeFiles(input.files, fresh);
     await putInPlace(fresh, out);

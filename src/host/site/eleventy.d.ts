@@ -25,6 +25,8 @@ declare module '@11ty/eleventy' {
         readonly config?: (config: UserConfig) => Promise<void> | void;
       },
     );
+    /** Its errors are thrown as well; its summary would stand in the way of ours. */
+    disableLogger(): void;
     write(): Promise<readonly [readonly unknown[], readonly unknown[]]>;
   }
 }

@@ -1,9 +1,9 @@
 import type { SiteFrame } from '../../report/frame.ts';
-import type { Page } from '../../report/page.ts';
+import type { Page, Section } from '../../report/page.ts';
 import { hrefFrom, insideSite, relative } from './address.ts';
-import type { BlockView, PictureOf } from './blocks.ts';
+import type { BlockView, ChartView, PictureOf } from './blocks.ts';
 import { blockView } from './blocks.ts';
-import type { SpanView } from './spans.ts';
+import type { SpansOf, SpanView } from './spans.ts';
 import { spansFor } from './spans.ts';
 
 /** A page as the templates print it. Nothing is left to be worked out there. */
@@ -17,6 +17,8 @@ export interface SheetView {
   readonly whereabouts: readonly SpanView[];
   readonly lead: readonly SpanView[];
   readonly banners: readonly { readonly code: string; readonly text: readonly SpanView[] }[];
+  /** On the home page the first drawing stands beside the title. */
+  readonly hero: ChartView | null;
   readonly sections: readonly SectionView[];
   readonly index: readonly { readonly href: string; readonly text: string }[];
   readonly assets: string;
@@ -47,6 +49,10 @@ export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): S
   const spans = spansFor(page.path);
   const nav = (links: SiteFrame['nav']): readonly NavView[] =>
     links.map(({ text, to }) => ({ text, href: hrefFrom(page.path, to) ?? '', here: to === page.path }));
+  const seriesLinks = page.series === null ? [] : (frame.seriesNav[page.series] ?? []);
+  const once = frame.nav.filter(({ to }) => !seriesLinks.some((link) => link.to === to));
+  const sections = page.sections.map((section) => sectionView(section, spans, pictureOf));
+  const hero = page.kind === 'book' ? firstDrawing(sections) : null;
   return {
     kind: page.kind,
     file: `${insideSite(page.path)}index.html`,
@@ -56,23 +62,37 @@ export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): S
     whereabouts: spans(page.whereabouts),
     lead: spans(page.lead),
     banners: page.banners.map(({ code, text }) => ({ code, text: spans(text) })),
-    sections: page.sections.map((section) => ({
-      id: section.id,
-      heading: section.heading,
-      blocks: section.blocks.map((block) => blockView(block, spans, pictureOf)),
-      margin: section.margin.map((note) => ({
-        name: note.name,
-        code: note.code ?? null,
-        text: spans(note.text),
-        list: (note.list ?? []).map(spans),
-      })),
-    })),
+    hero,
+    sections: hero === null ? sections : sections.map((section) => without(section, hero)),
     index: page.sections.flatMap(({ id, heading }) =>
       heading === null ? [] : [{ href: `#${encodeURIComponent(id)}`, text: heading }],
     ),
     assets: relative(page.path, 'assets/'),
     home: relative(page.path, 'index.html'),
-    seriesNav: nav(page.series === null ? [] : (frame.seriesNav[page.series] ?? [])),
-    nav: nav(frame.nav),
+    seriesNav: nav(seriesLinks),
+    nav: nav(once),
   };
 }
+
+const sectionView = (section: Section, spans: SpansOf, pictureOf: PictureOf): SectionView => ({
+  id: section.id,
+  heading: section.heading,
+  blocks: section.blocks.map((block) => blockView(block, spans, pictureOf)),
+  margin: section.margin.map((note) => ({
+    // A name is closed by a full stop where words follow it, whoever wrote it.
+    name: note.text.length > 0 && !/[.:?!]$/.test(note.name) ? `${note.name}.` : note.name,
+    code: note.code ?? null,
+    text: spans(note.text),
+    list: (note.list ?? []).map(spans),
+  })),
+});
+
+const firstDrawing = (sections: readonly SectionView[]): ChartView | null =>
+  sections
+    .flatMap(({ blocks }) => blocks)
+    .flatMap((block) => (block.kind === 'chart' && block.chart.kind === 'section' ? [block.chart] : []))[0] ?? null;
+
+const without = (section: SectionView, chart: ChartView): SectionView => ({
+  ...section,
+  blocks: section.blocks.filter((block) => block.kind !== 'chart' || block.chart !== chart),
+});

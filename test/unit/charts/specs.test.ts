@@ -1,0 +1,113 @@
+import { describe, expect, it } from 'vitest';
+import * as vegaLite from 'vega-lite';
+import { pictureOf } from '../../../src/charts/picture.ts';
+import type { Spec } from '../../../src/charts/plot.ts';
+import { pictureWidth, textSize } from '../../../src/charts/theme.ts';
+import type { StandingData, TraceData } from '../../../src/report/page.ts';
+import { everyChart } from '../../site/sample-charts.ts';
+
+const drawn = { ...everyChart };
+const specs = (['wide', 'narrow'] as const).flatMap((width) =>
+  Object.entries(drawn).flatMap(([name, data]) => {
+    const picture = pictureOf(data, width);
+    return picture.kind === 'spec' ? [{ name, width, spec: picture.spec }] : [];
+  }),
+);
+
+/** What the compiler would only warn of. */
+function warningsOf(spec: Spec): readonly string[] {
+  const heard: string[] = [];
+  const logger = {
+    level: () => logger,
+    warn: (...words: unknown[]) => (heard.push(words.join(' ')), logger),
+    error: (...words: unknown[]) => (heard.push(words.join(' ')), logger),
+    info: () => logger,
+    debug: () => logger,
+  };
+  vegaLite.compile(spec as unknown as vegaLite.TopLevelSpec, { logger: logger });
+  return heard;
+}
+
+describe('each picture', () => {
+  it.each(specs)('$name, $width, compiles with an empty list of warnings', ({ spec }) => {
+    expect(warningsOf(spec)).toEqual([]);
+  });
+  it.each(specs)('$name, $width, names only fields that its rows have', ({ spec }) => {
+    for (const { data, encoding } of spec.layer) {
+      const fields = Object.values(encoding).flatMap(({ field }) => (typeof field === 'string' ? [field] : []));
+      for (const row of data.values) expect(Object.keys(row)).toEqual(expect.arrayContaining(fields));
+    }
+  });
+  it.each(specs)(
+    '$name, $width, is as wide as its column and letters are no smaller than agreed',
+    ({ spec, width }) => {
+      expect(spec.width + spec.padding.left + spec.padding.right).toBeCloseTo(pictureWidth[width], 6);
+      expect(textSize).toBeGreaterThanOrEqual(12);
+      expect(JSON.stringify(spec).match(/"(?:fontSize|labelFontSize)":\d+/g)).not.toContain('"fontSize":11');
+    },
+  );
+  it('would be heard if it lost something: a sort in a layer is a warning', () => {
+    const [first] = specs;
+    const layer = first!.spec.layer.map((each) => ({
+      ...each,
+      encoding: { ...each.encoding, strokeWidth: { field: 'x', type: 'nominal' } },
+    }));
+    expect(warningsOf({ ...first!.spec, layer })).not.toEqual([]);
+  });
+});
+
+const numbersIn = (thing: unknown): readonly number[] =>
+  typeof thing === 'number'
+    ? [thing]
+    : typeof thing === 'object' && thing !== null
+      ? Object.values(thing as Record<string, unknown>).flatMap(numbersIn)
+      : [];
+
+describe('an empty or odd picture', () => {
+  const bare: TraceData = {
+    kind: 'trace',
+    yTitle: 'sump, °C',
+    xTitle: 'minutes',
+    lines: [],
+    limits: [],
+    crossings: [],
+    excluded: [],
+  };
+  const one = { label: 'P0', detail: '', mark: 0, letters: '', baseline: true, low: null, high: null };
+  const cases: readonly { title: string; data: TraceData | StandingData }[] = [
+    { title: 'a trace without any line', data: bare },
+    {
+      title: 'a trace of one reading',
+      data: { ...bare, lines: [{ label: 'P0', mark: 0, role: 'main', points: [[0, 21]] }] },
+    },
+    {
+      title: 'a standing of the baseline alone',
+      data: { kind: 'standing', xTitle: 'W', band: null, rows: [{ ...one, value: 0 }] },
+    },
+    {
+      title: 'a standing where nothing is ranked',
+      data: { kind: 'standing', xTitle: 'W', band: null, rows: [{ ...one, value: null }] },
+    },
+  ];
+  it.each(cases)('$title still compiles, with finite numbers only', ({ data }) => {
+    const picture = pictureOf(data, 'narrow');
+    expect(picture.kind).toBe('spec');
+    if (picture.kind === 'spec') {
+      expect(warningsOf(picture.spec)).toEqual([]);
+      expect(numbersIn(picture.spec).filter((number) => !Number.isFinite(number))).toEqual([]);
+    }
+  });
+});
+
+describe('a standing', () => {
+  it('is drawn from least to most, whatever the order of its rows, the unranked last', () => {
+    const picture = pictureOf(
+      { ...everyChart.standing, rows: [...everyChart.standing.rows].reverse() },
+      'wide',
+    );
+    if (picture.kind !== 'spec') throw new Error('not a spec');
+    const points = picture.spec.layer.filter(({ mark }) => mark.type === 'point').flatMap(({ data }) => data.values);
+    const byRow = [...points].sort((a, b) => Number(a['y']) - Number(b['y'])).map((row) => Number(row['x']));
+    expect(byRow).toEqual([...byRow].sort((a, b) => a - b));
+  });
+});
