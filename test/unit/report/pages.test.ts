@@ -162,3 +162,32 @@ describe('units', () => {
 
 /** Narrow and no-break spaces as plain ones. */
 const plainSpaces = (text: string): string => text.replace(/[\u00a0\u202f\u2009]/g, ' ');
+
+describe('a series with little in it', () => {
+  const full = input();
+  const bare = {
+    ...full,
+    record: { ...full.record, runs: [], plan: null, oils: new Map(), articles: new Map() },
+    derived: new Map(),
+    compared: { cells: [], effects: [], refusals: [], standings: [], causes: [], findings: [] },
+    ledger: { ...full.ledger, figures: [], byId: new Map(), workings: new Map() },
+  };
+
+  it('still has its pages, and says that nothing stands side by side yet', () => {
+    const pages = [...bookPages({ book, series: [bare], findings: [], audience: 'house' }), ...seriesPages(bare)];
+    expect(pages.find(({ path }) => path === 'series/pan/standing/')!.title).toBe('Nothing stands side by side yet');
+    for (const p of pages) {
+      expect(p.lead.map(textOf).join('').trim(), p.path).not.toBe('');
+      expect(textsOf(p), p.path).not.toMatch(/\b(NaN|undefined|Infinity)\b/);
+    }
+  });
+
+  it('lists runs that nothing could be derived from, and says so on their sheets', () => {
+    const pages = seriesPages({ ...full, derived: new Map(), compared: bare.compared, ledger: bare.ledger });
+    const sheet = pages.find(({ path }) => path === 'series/pan/runs/S-01/')!;
+    expect(sheet.lead.map(textOf).join('')).toBe(
+      'No figure is made of this run: its note or its logger file could not be used.',
+    );
+    expect(sheet.banners.map(({ code }) => code)).toContain('left-out');
+  });
+});
