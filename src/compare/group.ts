@@ -21,7 +21,7 @@ export interface Group {
 
 /** Quantities that are held against each other, by trial. */
 const compared: Readonly<Partial<Record<TrialKind, readonly QuantityName[]>>> = {
-  spin: ['spin-power', 'spin-torque'],
+  spin: ['spin-power'],
   'heat-up': ['final-rise', 'final-temperature', 'heat-made', 'shed', 'store', 'limit-crossing', 'bearing-rise'],
   'cool-down': ['time-constant', 'shed-rest'],
 };

@@ -74,7 +74,7 @@ function looseSkin(reading: Reading): Pick<Suspicion, 'findings' | 'drop'> {
   if (skin === null || sump === null || run.trial !== 'heat-up') return { findings: [], drop: [] };
   const gap = sump.map((v, i) => v - skin[i]!);
   const n = Math.max(5, Math.round(60 / stepOf(log)));
-  for (let i = 2 * n; i + n < gap.length; i++) {
+  for (let i = 2 * n; i + n < gap.length; i += Math.ceil(n / 4)) {
     const jump = meanOf(gap.subarray(i, i + n)).mean - meanOf(gap.subarray(i - n, i)).mean;
     if (!(jump > 4)) continue;
     const from = sharpest(gap, i - n, i + n);
