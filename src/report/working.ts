@@ -173,10 +173,16 @@ function classNote(figure: Figure): MarginNote {
       `${capital(figure.class)}. `,
       figure.value === null
         ? `A bound: ${valueOf(figure)}.`
-        : `${plusMinusOf(figure)} is half its ${coverage} interval${figure.k === null ? '' : `, k = ${numberText(figure.k, 2)}`}${figure.dof === null || !Number.isFinite(figure.dof) ? '' : `, ${numberText(figure.dof, 0)} degrees of freedom`}.`,
+        : `${plusMinusOf(figure)} is half its ${coverage} interval${figure.k === null ? '' : `, k = ${numberText(figure.k, 2)}`}${dofWords(figure.dof)}.`,
     ],
   };
 }
+
+/** Beyond some two hundred the coverage factor no longer moves in its printed digits. */
+const dofWords = (dof: number | null): string => {
+  if (dof === null || !Number.isFinite(dof)) return '';
+  return dof > 200 ? ', more than 200 degrees of freedom' : `, ${numberText(dof, 0)} degrees of freedom`;
+};
 
 /** Few inputs are named here; those of a mean or a difference stand at its runs. */
 const inputsNote = ({ id, inputs }: Figure): MarginNote => ({
