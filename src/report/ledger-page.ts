@@ -1,5 +1,5 @@
 import type { Figure } from '../ledger/figure.ts';
-import { citedValue, doubtOf, figureWords } from './cite.ts';
+import { citedValue, classWord, doubtOf, figureWords } from './cite.ts';
 import { numberText } from './digits.ts';
 import type { Block, Page, Section } from './page.ts';
 import { code, counts, fold, link, row, section, tableBlock } from './spans.ts';
@@ -64,7 +64,7 @@ export function ledgerPage(view: View): Page {
       id,
       ['wide figure', 'number value', 'number 95 %', 'class', 'name'],
       figures.map((figure) =>
-        row(figureWords(figure), citedValue(view, figure), doubtOf(figure), figure.class, code(figure.id)),
+        row(figureWords(figure), citedValue(view, figure), doubtOf(figure), classWord(figure), code(figure.id)),
       ),
     );
   }
