@@ -62,7 +62,7 @@ function table(id: string, heads: readonly string[], rows: readonly (readonly (r
   const columns = heads.map((head, i): Table['columns'][number] =>
     head.startsWith('#') ? { head: head.slice(1), align: 'number' } : { head, align: i === 0 ? 'wide' : 'text' },
   );
-  return { id, caption: null, columns, rows: rows.map((cells) => ({ cells })) };
+  return { id: `${id}-rows`, caption: null, columns, rows: rows.map((cells) => ({ cells })) };
 }
 
 const working = link(`${root}working/S-07/spin-power@290rpm,60Cel/`, 'working');
