@@ -23,7 +23,6 @@ export interface Group {
 const compared: Readonly<Partial<Record<TrialKind, readonly QuantityName[]>>> = {
   spin: ['spin-power'],
   'heat-up': ['final-rise', 'final-temperature', 'heat-made', 'shed', 'store', 'limit-crossing', 'bearing-rise'],
-  'cool-down': ['time-constant', 'shed-rest'],
 };
 
 export function groupsOf(runs: ReadonlyMap<string, DerivedRun>): Group[] {

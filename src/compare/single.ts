@@ -1,4 +1,5 @@
 import { mean, widened, type Cause, type Part } from '../quantity/estimate.ts';
+import { calibration } from '../derive/causes.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Rig } from '../trial/rig.ts';
 import type { Celled } from './repeated.ts';
@@ -15,7 +16,8 @@ export interface RefitScatter {
  * One loaded run each: what another installation, another airflow or another ambient would have changed is added to each
  * run as causes of its own. A heat-up's final rise answers a change of heat ΔQ by θ/Q·ΔQ, and a change of airflow as
  * θ·m/u with m = 0.5: shed grows with the 0.6th to 0.8th power of air speed on the part of it that is forced (common
- * practice, no source). Ambient: 0.2 K a kelvin away from the mean of the series (common practice, no source).
+ * practice, no source). Ambient: 0.2 K a kelvin away from the mean of the series (common practice, no source). The bearing
+ * probe is seated anew at each installation, so its accuracy does not cancel between runs.
  */
 export function single(
   group: Group,
@@ -77,15 +79,24 @@ function partsFor(
   };
   const [perW, perU, perAmbient] = through[group.quantity] ?? [0, 0, 0];
   const meter = input.rig.instruments.find((i) => i.measures === 'airflow');
+  const seat_K = group.quantity === 'bearing-rise' ? seatOfBearingProbe_K(input.rig) : 0;
   const away_K = Math.abs((run.conditions.ambient_K ?? input.ambient_K) - input.ambient_K) / Math.sqrt(3);
   const list: readonly { cause: Cause; u: number }[] = [
     { cause: own(run, 'refit', 'refit', input.refit.dof), u: perW * input.refit.u_W },
     { cause: own(run, 'airflow', 'airflow', Infinity), u: perU * (meter?.repeat ?? 0.05) },
+    { cause: own(run, 'seat', 'seat of the bearing probe', Infinity), u: seat_K },
     { cause: own(run, 'ambient', 'ambient away from the mean of the series', Infinity), u: perAmbient * away_K },
   ];
   const real = list.filter(({ u }) => Number.isFinite(u) && u !== 0);
   causes.push(...real.map(({ cause }) => cause));
   return real.map(({ cause, u }) => ({ cause: cause.id, u }));
+}
+
+/** Standard uncertainty that the accuracy of the bearing probe leaves each time it is seated, K. */
+function seatOfBearingProbe_K(rig: Rig): number {
+  const column = rig.maps.flatMap((m) => m.columns).find((c) => c.is === 'pinion-bearing' && c.instrument !== null);
+  const probe = rig.instruments.find((i) => i.id === column?.instrument);
+  return probe === undefined ? 0 : calibration(probe, 370).u;
 }
 
 const own = (run: DerivedRun, id: string, name: string, dof: number): Cause => ({
