@@ -21,6 +21,8 @@ export type BlockView =
 export interface TableView {
   readonly id: string;
   readonly caption: string | null;
+  /** For the ear, on the box that a wide table is scrolled in. */
+  readonly label: string;
   /** Too many columns for a phone: the table is scrolled in its box rather than squeezed. */
   readonly many: boolean;
   readonly columns: readonly { readonly head: string; readonly align: string; readonly unit: string | null }[];
@@ -29,6 +31,8 @@ export interface TableView {
     readonly anchor: string | null;
     readonly cells: readonly {
       readonly align: string;
+      /** Words alone, which most cells are, are printed without going through the spans. */
+      readonly plain: string | null;
       readonly spans: readonly SpanView[];
       readonly bar: number | null;
       /** Short enough never to be broken: a run's name, a date, a verdict. */
@@ -91,6 +95,7 @@ export function blockView(block: Block, spans: SpansOf, pictureOf: PictureOf): B
 export const tableView = (table: Table, spans: SpansOf): TableView => ({
   id: table.id,
   caption: table.caption,
+  label: table.caption ?? `Table: ${table.columns.map(({ head }) => head || 'link').join(', ')}`,
   many: table.columns.length > 4,
   columns: table.columns.map(({ head, align, unit }) => ({ head, align, unit: unit ?? null })),
   rows: table.rows.map((row) => ({
@@ -98,6 +103,7 @@ export const tableView = (table: Table, spans: SpansOf): TableView => ({
     anchor: row.anchor ?? null,
     cells: row.cells.map((cell, i) => ({
       align: table.columns[i]?.align ?? 'text',
+      plain: cell.every((span) => typeof span === 'string') ? cell.join('') : null,
       spans: spans(cell),
       bar: table.columns[i]?.bar === true ? share(cell) : null,
       short: textOf(cell).length <= 14,

@@ -8,13 +8,16 @@ import { drawChart } from '../pictures/draw.ts';
 import { insideSite } from './address.ts';
 import { copyAssets } from './assets.ts';
 import { isDrawn } from './blocks.ts';
+import type { PageMemo } from './kept.ts';
+import { takenOver } from './kept.ts';
 import { packageRoot, packageVersion } from './root.ts';
 import type { SheetView } from './view.ts';
 import { sheetView } from './view.ts';
 import type { AroundView } from './wire.ts';
 import { wire } from './wire.ts';
 
-/** For preview: one memo kept over rebuilds. */
+/** For preview: memos kept over rebuilds. */
+export const pageMemo = (): PageMemo => new Map();
 export const pictureMemo = (): PictureMemo => new Map();
 
 export interface SiteInput {
@@ -25,6 +28,7 @@ export interface SiteInput {
   readonly out: string;
   readonly tell?: (done: number, all: number, what: string) => void;
   readonly memo?: PictureMemo;
+  readonly kept?: PageMemo;
 }
 
 /**
@@ -37,7 +41,9 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
   await mkdir(dirname(out), { recursive: true });
   const fresh = await mkdtemp(join(dirname(out), `.${basename(out)}-`));
   try {
-    const sheets = await layOut(input);
+    const { kept: memo = pageMemo(), pages, frame } = input;
+    const { changed, now } = await takenOver({ pages, frame, memo, before: out, fresh });
+    const sheets = await layOut({ ...input, pages: changed });
     input.tell?.(0, sheets.length, 'pages');
     const builder = new Eleventy(join(packageRoot, 'content'), fresh, {
       configPath: join(packageRoot, '.eleventy.js'),
@@ -48,12 +54,14 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
       },
     });
     builder.disableLogger();
-    await builder.write();
+    if (sheets.length > 0) await builder.write();
     await copyAssets(fresh);
     await writeFiles(input.files, fresh);
     await putInPlace(fresh, out);
+    for (const path of memo.keys()) if (!now.has(path)) memo.delete(path);
+    for (const [path, made] of now) memo.set(path, made);
     input.tell?.(sheets.length, sheets.length, 'pages');
-    return { written: sheets.length + input.files.length };
+    return { written: pages.length + input.files.length };
   } catch (trouble) {
     await rm(fresh, { recursive: true, force: true });
     throw trouble;
@@ -66,7 +74,7 @@ export async function layOut({
   frame,
   tell,
   memo,
-}: Omit<SiteInput, 'files' | 'out'>): Promise<readonly SheetView[]> {
+}: Omit<SiteInput, 'files' | 'out' | 'kept'>): Promise<readonly SheetView[]> {
   const charts = pages.flatMap((page) => page.sections.flatMap(({ blocks }) => chartsOf(blocks)));
   const drawn = new Map<Chart, Drawn>();
   for (const [i, chart] of charts.entries()) {
@@ -118,8 +126,12 @@ async function putInPlace(fresh: string, out: string): Promise<void> {
   await rm(before, { recursive: true, force: true });
 }
 
-/** Only a missing or empty folder, or one with our style sheet, is ever replaced. */
-async function isOurs(out: string): Promise<boolean> {
-  const found = await readdir(out).catch((): string[] => []);
-  return found.length === 0 || (await readdir(join(out, 'assets')).catch((): string[] => [])).includes('site.css');
+/** Only a missing or empty folder, or one with our style sheet, is ever replaced; never a file. */
+export async function isOurs(out: string): Promise<boolean> {
+  const found = await readdir(out).catch((trouble: unknown) => (isMissing(trouble) ? [] : null));
+  if (found === null || found.length === 0) return found !== null;
+  return (await readdir(join(out, 'assets')).catch((): string[] => [])).includes('site.css');
 }
+
+const isMissing = (trouble: unknown): boolean =>
+  trouble instanceof Error && 'code' in trouble && trouble.code === 'ENOENT';

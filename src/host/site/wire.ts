@@ -30,7 +30,7 @@ export function wire(
     lstripBlocks: true,
   });
   closeFrontMatter(config);
-  config.addPlugin(syntaxHighlight, { templateFormats: ['njk'] });
+  config.addPlugin(syntaxHighlight, { templateFormats: ['njk'], preAttributes: { tabindex: 0 } });
   config.addGlobalData('sheets', given.sheets);
   config.addGlobalData('around', given.around);
 }

@@ -101,10 +101,7 @@ describe('an empty or odd picture', () => {
 
 describe('a standing', () => {
   it('is drawn from least to most, whatever the order of its rows, the unranked last', () => {
-    const picture = pictureOf(
-      { ...everyChart.standing, rows: [...everyChart.standing.rows].reverse() },
-      'wide',
-    );
+    const picture = pictureOf({ ...everyChart.standing, rows: [...everyChart.standing.rows].reverse() }, 'wide');
     if (picture.kind !== 'spec') throw new Error('not a spec');
     const points = picture.spec.layer.filter(({ mark }) => mark.type === 'point').flatMap(({ data }) => data.values);
     const byRow = [...points].sort((a, b) => Number(a['y']) - Number(b['y'])).map((row) => Number(row['x']));

@@ -1,0 +1,39 @@
+import { createHash } from 'node:crypto';
+import { copyFile, mkdir } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import type { SiteFrame } from '../../report/frame.ts';
+import type { Page } from '../../report/page.ts';
+import { insideSite } from './address.ts';
+
+/** For preview: what each page that now stands in the site was made of. Kept over rebuilds into the same folder. */
+export type PageMemo = Map<string, string>;
+
+/** Takes over from the site of before every page whose model did not change. What is left has to be laid out. */
+export async function takenOver(input: {
+  readonly pages: readonly Page[];
+  readonly frame: SiteFrame;
+  readonly memo: PageMemo;
+  readonly before: string;
+  readonly fresh: string;
+}): Promise<{ readonly changed: readonly Page[]; readonly now: PageMemo }> {
+  const { pages, frame, memo, before, fresh } = input;
+  const around = JSON.stringify(frame);
+  const now: PageMemo = new Map(pages.map((page) => [page.path, hash(around + JSON.stringify(page))]));
+  const changed: Page[] = [];
+  for (const page of pages) {
+    const same = memo.get(page.path) === now.get(page.path);
+    if (!same || !(await copied(join(before, insideSite(page.path)), join(fresh, page.path)))) changed.push(page);
+  }
+  return { changed, now };
+}
+
+const hash = (text: string): string => createHash('sha256').update(text).digest('hex');
+
+/** A page that someone took away is laid out again. */
+async function copied(from: string, to: string): Promise<boolean> {
+  await mkdir(dirname(to), { recursive: true });
+  return copyFile(from, to).then(
+    () => true,
+    () => false,
+  );
+}
