@@ -2,6 +2,8 @@ import { blocks } from '../../finding/finding.ts';
 import type { Audience } from '../../report/input.ts';
 import { buildSite } from '../site/build.ts';
 import { madeFrom } from './make.ts';
+import { wrongOut } from './out.ts';
+import { counted } from './rebuild.ts';
 import { progress, sayFindings } from './say.ts';
 
 /**
@@ -14,31 +16,25 @@ export async function build(input: {
   audience: Audience;
   json: boolean;
 }): Promise<number> {
+  const { out, audience, json } = input;
   const { tell, end } = progress();
   const made = madeFrom({ ...input, tell });
-  if (typeof made === 'string') {
+  const wrong = typeof made === 'string' ? made : await wrongOut(input);
+  if (typeof made === 'string' || wrong !== null) {
     end();
-    process.stderr.write(`${made}\n`);
+    process.stderr.write(`${wrong}\n`);
     return 2;
   }
-  const stopped = blocks(made.findings);
-  if (made.book === null || made.frame === null || (stopped && input.audience === 'public')) {
+  const { pages, files, frame, findings } = made;
+  const stopped = blocks(findings);
+  if (frame === null || (stopped && audience === 'public')) {
     end();
-    sayFindings(made.findings, input.json);
-    process.stderr.write(`Nothing was written; ${input.out} is as it was.\n`);
+    sayFindings(findings, json);
+    process.stderr.write(`Nothing was written; ${out} is as it was.\n`);
     return 1;
   }
-  const { written } = await buildSite({
-    pages: made.pages,
-    files: made.files,
-    frame: made.frame,
-    out: input.out,
-    tell: (done, all, what) => {
-      tell(`${done} of ${all}  ${what}`);
-    },
-  });
-  end();
-  sayFindings(made.findings, input.json);
-  if (!input.json) process.stderr.write(`${written} pages in ${input.out}\n`);
+  const { written } = await buildSite({ pages, files, frame, out, tell: counted(tell) }).finally(end);
+  sayFindings(findings, json);
+  if (!json) process.stderr.write(`${written} pages and files in ${out}\n`);
   return stopped ? 1 : 0;
 }

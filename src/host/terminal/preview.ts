@@ -1,75 +1,70 @@
-import { watch } from 'node:fs';
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, watch } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Remember } from '../../pipeline.ts';
 import type { Audience } from '../../report/input.ts';
-import { buildSite, pictureMemo } from '../site/build.ts';
-import { serve } from './serve.ts';
-import { madeFrom } from './make.ts';
+import { rebuilder } from './rebuild.ts';
 import { progress, sayFindings } from './say.ts';
+import { serve } from './serve.ts';
 
 /** `dipmark preview`: builds into a folder of its own, serves it to this machine only, and builds again when a note is saved. */
 export async function preview(input: { folder: string; port: number; audience: Audience }): Promise<number> {
-  const out = join(mkdtempSync(join(tmpdir(), 'dipmark-')), 'site');
-  const remember = remembering();
-  const memo = pictureMemo();
+  const own = mkdtempSync(join(tmpdir(), 'dipmark-'));
+  try {
+    return await previewIn(join(own, 'site'), input);
+  } finally {
+    rmSync(own, { recursive: true, force: true });
+  }
+}
+
+async function previewIn(out: string, input: { folder: string; port: number; audience: Audience }): Promise<number> {
+  const { folder, port, audience } = input;
   const { tell, end } = progress();
-  const rebuild = async (): Promise<boolean> => {
+  const rebuild = rebuilder({ folder, out, audience, tell });
+  const again = async (): Promise<number> => {
     const started = performance.now();
-    const made = madeFrom({ ...input, tell, remember: remember.of });
-    if (typeof made === 'string' || made.frame === null) {
-      end();
-      process.stderr.write(typeof made === 'string' ? `${made}\n` : '');
-      if (typeof made !== 'string') sayFindings(made.findings, false);
-      return false;
-    }
-    const { written } = await buildSite({ pages: made.pages, files: made.files, frame: made.frame, out, memo });
-    remember.forget();
-    end();
-    sayFindings(made.findings, false);
-    process.stderr.write(`${written} pages in ${((performance.now() - started) / 1000).toFixed(1)} s\n`);
-    return true;
+    const { written, findings, why } = await rebuild().finally(end);
+    if (why === null) sayFindings(findings, false);
+    else process.stderr.write(`${why}\n`);
+    if (written === null) return why === null ? 1 : 2;
+    process.stderr.write(`${written} pages and files in ${((performance.now() - started) / 1000).toFixed(1)} s\n`);
+    return 0;
   };
-  if (!(await rebuild())) return 2;
-  const server = await serve({ folder: out, port: input.port });
+  const first = await again();
+  if (first !== 0) return first;
+  const server = await serve({ folder: out, port });
   process.stderr.write(`Open http://127.0.0.1:${server.port}/   (stop with Ctrl-C)\n`);
-  let waiting: NodeJS.Timeout | null = null;
-  let busy = Promise.resolve(true);
-  const watcher = watch(input.folder, { recursive: true }, (_, name) => {
-    if (name === null || /(^|[/\\])(\.|_site|node_modules)/.test(name)) return;
-    if (waiting !== null) clearTimeout(waiting);
-    waiting = setTimeout(() => {
-      busy = busy.then(rebuild).catch((error: unknown) => {
-        process.stderr.write(`${error instanceof Error ? error.message : String(error)}\nThe last good pages stay.\n`);
-        return false;
-      });
-    }, 120);
+  const watching = onSave(folder, async () => {
+    const failed = await again().catch((error: unknown) => {
+      process.stderr.write(`${error instanceof Error ? error.message : String(error)}\n`);
+      return 1;
+    });
+    if (failed !== 0) process.stderr.write('The last good pages stay.\n');
   });
   await new Promise<void>((resolve) => {
     process.once('SIGINT', resolve);
     process.once('SIGTERM', resolve);
   });
-  watcher.close();
+  await watching.stop();
   server.close();
-  await busy;
-  rmSync(join(out, '..'), { recursive: true, force: true });
   return 0;
 }
 
-/** Keeps answers from one build to the next; what a build did not ask for is forgotten after it. */
-function remembering(): { of: Remember; forget: () => void } {
-  let kept = new Map<string, unknown>();
-  let asked = new Map<string, unknown>();
+/** Calls after a note or log below the folder was saved: one call for saves that come together, one call at a time. */
+function onSave(folder: string, then: () => Promise<void>): { stop: () => Promise<void> } {
+  let waiting: NodeJS.Timeout | null = null;
+  let busy = Promise.resolve();
+  const watcher = watch(folder, { recursive: true }, (_, name) => {
+    if (name === null || /(^|[/\\])(\.|_site|node_modules)/.test(name)) return;
+    if (waiting !== null) clearTimeout(waiting);
+    waiting = setTimeout(() => {
+      busy = busy.then(then);
+    }, 120);
+  });
   return {
-    of: <T>(key: string, make: () => T): T => {
-      const value = (asked.get(key) ?? kept.get(key) ?? make()) as T;
-      asked.set(key, value);
-      return value;
-    },
-    forget: () => {
-      kept = asked;
-      asked = new Map();
+    stop: async () => {
+      watcher.close();
+      if (waiting !== null) clearTimeout(waiting);
+      await busy;
     },
   };
 }

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { packageVersion } from '../site/root.ts';
 
 export const usage = `Usage
   dipmark check   [folder]                     findings only
@@ -6,16 +6,30 @@ export const usage = `Usage
   dipmark build   [folder] --public            only what is marked shown-to: public
   dipmark preview [folder] [--port 8080]       build, serve on this machine only, rebuild on save
 
+The folder is the one that holds book.md; without one, the folder you stand in.
+
 Options
-  --json       findings as JSON, for other programs (check, build)
+  --out        where the site goes (build)
+  --public     what strangers may see (check, build, preview)
+  --json       findings as JSON on standard output, for other programs (check, build)
+  --port       0 takes any free one (preview)
   --help, -h   this text
   --version    the version
 
 Exit status: 0 clean, 1 findings that stop publication, 2 wrong call.
 `;
 
-/** From the package's own package.json, beside dist/. */
-export function version(): string {
-  const text = readFileSync(new URL('../../../package.json', import.meta.url), 'utf8');
-  return (JSON.parse(text) as { version: string }).version;
+export const version = (): string => packageVersion;
+
+/** Trouble of the machine round us: a full disk, a folder that may not be written, a port that is taken. */
+export const isOutside = (error: unknown): error is NodeJS.ErrnoException =>
+  error instanceof Error && 'syscall' in error && 'code' in error;
+
+/** What is said when a command cannot go on. Only a fault of our own shows its inside. */
+export function fault(error: unknown): string {
+  if (isOutside(error) && error.code === 'EADDRINUSE')
+    return 'That port is taken by another program. Write  --port 0  for any free one.';
+  if (isOutside(error)) return `The machine would not do it: ${error.message}`;
+  const inside = error instanceof Error ? (error.stack ?? error.message) : String(error);
+  return `This is a fault of dipmark, not of your notes. Please report it with this text:\n${inside}`;
 }

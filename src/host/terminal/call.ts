@@ -1,0 +1,78 @@
+import { parseArgs } from 'node:util';
+import { nearest } from '../../finding/nearest.ts';
+import type { Audience } from '../../report/input.ts';
+
+/** What was asked for on the command line. */
+export interface Call {
+  readonly command: Command;
+  readonly folder: string;
+  readonly out: string;
+  readonly port: number;
+  readonly audience: Audience;
+  readonly json: boolean;
+}
+
+const commands = ['check', 'build', 'preview', 'help', 'version'] as const;
+type Command = (typeof commands)[number];
+
+const options = {
+  out: { type: 'string', default: '_site' },
+  port: { type: 'string', default: '8080' },
+  public: { type: 'boolean', default: false },
+  json: { type: 'boolean', default: false },
+  help: { type: 'boolean', short: 'h', default: false },
+  version: { type: 'boolean', short: 'v', default: false },
+} as const;
+
+/** Which command an option belongs to; one that it does not take is refused rather than passed over. */
+const taken: Readonly<Record<Command, readonly string[]>> = {
+  check: ['public', 'json'],
+  build: ['out', 'public', 'json'],
+  preview: ['port', 'public'],
+  help: Object.keys(options),
+  version: Object.keys(options),
+};
+
+/** A call as typed, or a sentence that says what to write instead. */
+export function callOf(argv: readonly string[]): Call | string {
+  const { values, positionals, tokens } = parseArgs({
+    args: [...argv],
+    allowPositionals: true,
+    strict: false,
+    tokens: true,
+    options,
+  });
+  const typed = tokens.flatMap((token) => (token.kind === 'option' ? [token] : []));
+  for (const { name, rawName, value } of typed) {
+    if (!Object.hasOwn(options, name)) return unknown(`option ${rawName}`, name, Object.keys(options), '--');
+    const { type } = options[name as keyof typeof options];
+    if (type === 'string' && (value === undefined || value === '' || value.startsWith('-')))
+      return `${rawName} needs a value. Write  --${name} ${options[name as 'out' | 'port'].default}`;
+    if (type === 'boolean' && value !== undefined) return `${rawName} takes no value. Write  --${name}`;
+  }
+  const [word, folder = '.', ...more] = positionals;
+  const command = values.help === true ? 'help' : values.version === true ? 'version' : word;
+  if (command === undefined) return 'Say what to do. Write  dipmark build';
+  if (!isCommand(command)) return unknown(`command ${command}`, command, commands, 'dipmark ');
+  if (more.length > 0) return `One folder at a time: ${more.join(' ')} is too much.`;
+  const stray = typed.find(({ name }) => !taken[command].includes(name));
+  if (stray !== undefined) return `${command} does not take ${stray.rawName}.`;
+  const port = Number(values.port);
+  if (!Number.isInteger(port) || port < 0 || port > 65535)
+    return `--port ${String(values.port)} is no port. Write a whole number up to 65535, or 0 for any free one.`;
+  return {
+    command,
+    folder,
+    out: String(values.out),
+    port,
+    audience: values.public === true ? 'public' : 'house',
+    json: values.json === true,
+  };
+}
+
+const isCommand = (word: string): word is Command => (commands as readonly string[]).includes(word);
+
+function unknown(what: string, word: string, known: readonly string[], before: string): string {
+  const meant = nearest(word, known);
+  return `There is no ${what}.${meant === null ? '' : ` Write  ${before}${meant}`}`;
+}
