@@ -1,5 +1,5 @@
 /**
- * The house's colours, marks and sizes as charts use them. Colours are variables of the style sheet (`content/css/site.css`),
+ * The house's colours, marks and sizes as charts use them. Colours are variables of the style sheet (`content/css/tokens.css`),
  * so that one drawing serves light and dark; paper replaces them by literals.
  */
 export const ink = 'var(--ink)';

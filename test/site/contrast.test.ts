@@ -15,7 +15,7 @@ function contrast(a: string, b: string): number {
   return (high + 0.05) / (low + 0.05);
 }
 
-const sheet = readFileSync(new URL('../../content/css/sheet.css', import.meta.url), 'utf8');
+const sheet = readFileSync(new URL('../../content/css/tokens.css', import.meta.url), 'utf8');
 const print = readFileSync(new URL('../../content/css/room.css', import.meta.url), 'utf8');
 const tokensOf = (css: string): Readonly<Record<string, string>> =>
   Object.fromEntries(

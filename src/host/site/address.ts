@@ -33,3 +33,6 @@ export function insideSite(path: string): string {
     throw new Error(`A page asked to be written outside the site: ${path}`);
   return path;
 }
+
+/** File of a page: its folder's index. */
+export const pageFile = (path: string): string => `${insideSite(path)}index.html`;

@@ -3,7 +3,7 @@ import { copyFile, mkdir } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { SiteFrame } from '../../report/frame.ts';
 import type { Page } from '../../report/page.ts';
-import { insideSite } from './address.ts';
+import { pageFile } from './address.ts';
 
 /** For preview: what each page that now stands in the site was made of. Kept over rebuilds into the same folder. */
 export type PageMemo = Map<string, string>;
@@ -21,8 +21,9 @@ export async function takenOver(input: {
   const now: PageMemo = new Map(pages.map((page) => [page.path, hash(around + JSON.stringify(page))]));
   const changed: Page[] = [];
   for (const page of pages) {
+    const file = pageFile(page.path);
     const same = memo.get(page.path) === now.get(page.path);
-    if (!same || !(await copied(join(before, insideSite(page.path)), join(fresh, page.path)))) changed.push(page);
+    if (!same || !(await copied(join(before, file), join(fresh, file)))) changed.push(page);
   }
   return { changed, now };
 }

@@ -1,6 +1,6 @@
 import type { SiteFrame } from '../../report/frame.ts';
 import type { Page, Section } from '../../report/page.ts';
-import { hrefFrom, insideSite, relative } from './address.ts';
+import { hrefFrom, pageFile, relative } from './address.ts';
 import type { BlockView, ChartView, PictureOf } from './blocks.ts';
 import { blockView } from './blocks.ts';
 import type { SpansOf, SpanView } from './spans.ts';
@@ -55,7 +55,7 @@ export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): S
   const hero = page.kind === 'book' ? firstDrawing(sections) : null;
   return {
     kind: page.kind,
-    file: `${insideSite(page.path)}index.html`,
+    file: pageFile(page.path),
     title: page.title,
     tab: page.title === frame.bookName ? page.title : `${page.title} · ${frame.bookName}`,
     description: page.description,
