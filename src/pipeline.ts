@@ -1,6 +1,6 @@
 import { publicPart } from './audience.ts';
 import { compareSeries } from './compare/series.ts';
-import { deriveSeries } from './derive/series.ts';
+import { deriveSeries, type KeptRun } from './derive/series.ts';
 import { inOrder, type Finding } from './finding/finding.ts';
 import { buildLedger } from './ledger/build.ts';
 import type { Ledger } from './ledger/ledger.ts';
@@ -53,7 +53,11 @@ export function makeBook(input: {
     const record = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none };
     if (record === null) continue;
     tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
-    const made = reduced(record.record, sums);
+    const made = reduced(
+      record.record,
+      { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public' },
+      keptRun({ record: record.record, sums, audience, remember }),
+    );
     const own = inOrder(placed([...record.findings, ...made.findings], files));
     findings.push(...own);
     series.push({ book, ...made, record: record.record, findings: own, held: record.held, audience });
@@ -98,10 +102,28 @@ function withLogs(
 /** A log stands beside the note that names it. */
 const beside = (note: string, file: string): string => `${note.slice(0, note.lastIndexOf('/') + 1)}${file}`;
 
-function reduced(record: SeriesRecord, sums: ReadonlyMap<string, string>) {
-  const { runs, findings } = deriveSeries(record);
+/** A run is what its note, its log and the notes of its series other than runs make of it. */
+function keptRun(input: {
+  record: SeriesRecord;
+  sums: ReadonlyMap<string, string>;
+  audience: Audience;
+  remember: Remember;
+}): KeptRun {
+  const { record, sums, audience, remember } = input;
+  const own = record.series.file.replace(/[^/]*$/, '');
+  const shared = [...sums].filter(([path]) => path.startsWith(own) && !path.startsWith(`${own}runs/`));
+  const around = JSON.stringify([audience, sums.get('book.md'), shared]);
+  return (run, reduce) => {
+    const log = run.log === null ? null : beside(run.file, run.log.file);
+    const used = [run.file, log].map((path) => [path, path === null ? null : sums.get(path)]);
+    return remember(`run ${around} ${JSON.stringify(used)}`, reduce);
+  };
+}
+
+function reduced(record: SeriesRecord, how: { sums: ReadonlyMap<string, string>; rigShown: boolean }, kept: KeptRun) {
+  const { runs, findings } = deriveSeries(record, kept);
   const compared = compareSeries(record, runs);
-  const ledger = buildLedger({ record, runs, compared, sums });
+  const ledger = buildLedger({ record, runs, compared, ...how });
   return {
     derived: runs,
     compared,

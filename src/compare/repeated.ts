@@ -1,3 +1,4 @@
+import { writeNumber } from '../quantity/write.ts';
 import { estimate, mean, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
 import { groupsWithDrift } from '../statistics/blocks.ts';
 import { pooledScatter } from '../statistics/scatter.ts';
@@ -60,9 +61,9 @@ export function repeated(group: Group, isSeriesCause: (id: string) => boolean): 
     cells,
     causes: [
       driftCause,
-      ...[...byCell.keys()].map((key): Cause => ({
+      ...[...byCell].map(([key, list]): Cause => ({
         id: `scatter:${family}:${key}`,
-        name: 'scatter of refits',
+        name: `scatter of refits, ${cellWords(list[0]!.run.cell)}`,
         kind: 'scatter',
         distribution: 't',
         dof: s.dof,
@@ -78,6 +79,9 @@ export function repeated(group: Group, isSeriesCause: (id: string) => boolean): 
     ],
   };
 }
+
+const cellWords = (c: Cell): string =>
+  `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}`;
 
 const keyOf = (group: Group): string =>
   [

@@ -1,9 +1,8 @@
+import { writeNumber } from '../quantity/write.ts';
+
 /** Reasons why two cells are not compared, and notes on what stands behind a comparison. */
 
-const fixed = (v: number, places: number): string => {
-  const text = Math.abs(v).toFixed(places);
-  return v < 0 ? `−${text}` : text;
-};
+const fixed = writeNumber;
 
 const named: Readonly<Record<string, string>> = { article: 'article', oil: 'oil', tilt: 'tilt', fill: 'litres' };
 

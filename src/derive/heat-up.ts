@@ -1,3 +1,4 @@
+import { writeNumber } from '../quantity/write.ts';
 import { estimate, quotient, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
 import type { LogLogLine } from '../physics/viscosity.ts';
 import { meanOf } from './readings-of.ts';
@@ -147,7 +148,7 @@ export function deriveHeatUp(input: {
     made: heat.scatter_W,
     n: series.time_s.length,
   });
-  const modelNote = [`${taken.model} model; misfit ${taken.misfit_K.toFixed(2)} K rms`];
+  const modelNote = [`${taken.model} model; misfit ${writeNumber(taken.misfit_K, 2)} K rms`];
   const results: Result[] = [
     result('final-temperature', finalT, {
       relation: taken.model === 'tail' ? 'tail' : taken.model === 'two-store' ? 'two-store-final' : 'final-temperature',

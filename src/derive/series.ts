@@ -1,4 +1,5 @@
 import type { Finding } from '../finding/finding.ts';
+import { writeMeasured, writeNumber } from '../quantity/write.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
@@ -13,11 +14,18 @@ import { atOwnTemperature, spinLaw } from './spin-law.ts';
 import { instrumentFindings } from './instruments.ts';
 import * as texts from './texts.ts';
 
+/** Reduces a run, or takes what the same run gave before; preview keeps one over rebuilds. */
+export type KeptRun = (run: Run, reduce: () => DerivedRun) => DerivedRun;
+
 /**
  * Every run of a series reduced. Flow first (running levels tell which probes hang in the air), then heat-ups (final
- * temperatures are the own temperature of spin), then cool-downs and spin.
+ * temperatures are the own temperature of spin), then cool-downs and spin. Heat-ups, which take the longest and lean on no
+ * other run, may be kept.
  */
-export function deriveSeries(record: SeriesRecord): {
+export function deriveSeries(
+  record: SeriesRecord,
+  kept: KeptRun = (_, reduce) => reduce(),
+): {
   runs: ReadonlyMap<string, DerivedRun>;
   findings: readonly Finding[];
 } {
@@ -38,7 +46,7 @@ export function deriveSeries(record: SeriesRecord): {
   const of = (...trials: Run['trial'][]): Ready[] => ready.filter((r) => trials.includes(r.input.run.trial));
   const levels = new Map<string, SeenLevel>();
   keep(of('flow', 'soak', 'check').map((r) => flow(r, plan, record, levels)));
-  keep(of('heat-up').map((r) => heatUp(r, plan)));
+  keep(of('heat-up').map((r) => kept(r.input.run, () => heatUp(r, plan))));
   keep(of('cool-down').map((r) => coolDown(r, done)));
   keep(of('spin').map((r) => spin(r, plan, levels, done)));
   return {
@@ -138,8 +146,10 @@ function spin(
   });
 }
 
-const lawSentence = (law: NonNullable<ReturnType<typeof spinLaw>>): string =>
-  `Through all windows torque goes with viscosity to the power ${law.viscosityExponent.toFixed(2)} ± ${(2 * law.u[0]).toFixed(2)} and with speed to the power ${law.speedExponent.toFixed(2)} ± ${(2 * law.u[1]).toFixed(2)} above a constant part; condition number ${law.condition.toFixed(0)}.`;
+const lawSentence = (law: NonNullable<ReturnType<typeof spinLaw>>): string => {
+  const power = (value: number, u: number): string => writeMeasured({ value, u, unit: '1' }).text;
+  return `Through all windows torque goes with viscosity to the power ${power(law.viscosityExponent, law.u[0])} and with speed to the power ${power(law.speedExponent, law.u[1])} above a constant part; condition number ${writeNumber(law.condition, 0)}.`;
+};
 
 const restlessSentence = (names: readonly string[]): string[] =>
   names.length === 0 ? [] : [`Not steady by the rule of the plan, and not used: ${names.join('; ')}.`];

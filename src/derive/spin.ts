@@ -17,6 +17,7 @@ export interface SpinPoint {
   readonly u_Nm: number;
   readonly raw_Nm: number;
   readonly sump_K: number;
+  readonly uSump_K: number;
   readonly nu_m2_s: number;
   readonly window: Window;
   readonly rows: readonly [number, number];
@@ -111,6 +112,7 @@ function spinPoints(
       u_Nm: t.u,
       raw_Nm: meanOf(cut(raw)).mean,
       sump_K: temperature.mean,
+      uSump_K: temperature.u,
       nu_m2_s: nuAt(line, temperature.mean),
       window,
       rows,
@@ -181,13 +183,13 @@ const givenOf = (p: SpinPoint, reading: Reading, omega: number): Given[] => [
     symbol: 't',
     name: 'sump temperature, mean of the window',
     value: p.sump_K - 273.15,
-    u: null,
+    u: p.uSump_K,
     unit: '°C',
     from: logSource(reading.log, 'sump', p.rows),
   },
   {
     symbol: 'ω',
-    name: 'speed of the input shaft at this step',
+    name: 'speed of the input shaft at this step of the plan',
     value: omega,
     u: null,
     unit: 'rad/s',

@@ -1,4 +1,5 @@
 import type { Finding, Place } from '../finding/finding.ts';
+import { writeNumber } from '../quantity/write.ts';
 
 /** Every text of this room. Temperatures come in °C, differences in K, as people read them. */
 
@@ -7,10 +8,7 @@ interface Here {
   readonly run: string;
 }
 
-const round = (v: number, places = 1): string => {
-  const text = v.toFixed(places).replace('-', '−');
-  return text === '−0' || text === '−0.0' ? '0' : text;
-};
+const round = (v: number, places = 1): string => writeNumber(v, places);
 
 export const unitDoubtful = (f: Here & { read: number; typed: number }): Finding => ({
   code: 'unit-doubtful',

@@ -8,7 +8,8 @@ import type { Figure } from './figure.ts';
 import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from './ids.ts';
 import type { BudgetRow, Ledger, Working } from './ledger.ts';
 import { methodVersion } from './method.ts';
-import { oilFigures } from './oils.ts';
+import { oilFigures, type SheetFigure } from './oils.ts';
+import { speedFigures } from './speeds.ts';
 
 /**
  * The only home of numbers: every result of a run, every figure of a cell and every effect becomes a figure with its id,
@@ -20,8 +21,10 @@ export function buildLedger(input: {
   compared: ComparedSeries;
   /** SHA-256 of every file of the book, by path. */
   sums: ReadonlyMap<string, string>;
+  /** False when the rig sheet is held back: then no figure of it stands in the ledger. */
+  rigShown: boolean;
 }): Ledger {
-  const { record, runs, compared } = input;
+  const { record, runs, compared, rigShown } = input;
   const naming = namingOf(record);
   const causes: CauseTable = new Map(compared.causes.map((c): [string, Cause] => [c.id, c]));
   const make = maker({ ...input, naming, causes });
@@ -29,7 +32,7 @@ export function buildLedger(input: {
     ...[...runs.values()].flatMap((run) => run.results.map((r) => make.ofRun(run, r))),
     ...compared.cells.map(make.ofCell),
     ...compared.effects.map(make.ofEffect),
-    ...oilFigures(record).map(make.ofOil),
+    ...[...oilFigures(record), ...(rigShown ? speedFigures(record) : [])].map(make.ofSheet),
   ];
   const byId = new Map<string, Figure>();
   const workings = new Map<string, Working>();
@@ -200,13 +203,13 @@ function maker(input: {
           },
         ],
       }),
-    ofOil: (o: ReturnType<typeof oilFigures>[number]): Made =>
-      build({ subject: { oil: o.oil }, quantity: o.quantity, at: o.at }, o.estimate, {
+    ofSheet: (o: SheetFigure): Made =>
+      build({ subject: o.subject, quantity: o.quantity, at: o.at }, o.estimate, {
         bound: null,
         class: 'derived from measurement',
         inputs: [file(o.file)],
         relation: o.relation,
-        method: 'oil/data',
+        method: 'sheet/data',
         notes: [],
         given: o.given,
         steps: [],

@@ -26,6 +26,7 @@ export interface Subject {
   readonly run?: string;
   readonly article?: string;
   readonly oil?: string;
+  readonly rig?: string;
   /** Litres at 20 °C, as "2.40 L". */
   readonly fill?: string;
   /** The cell it is compared with. */

@@ -13,7 +13,10 @@ export interface Naming {
 }
 
 export type FigureSubject =
-  { readonly run: string } | { readonly cell: Cell; readonly against?: Cell } | { readonly oil: string };
+  | { readonly run: string }
+  | { readonly cell: Cell; readonly against?: Cell }
+  | { readonly oil: string }
+  | { readonly rig: string };
 
 export interface FigureName {
   readonly subject: FigureSubject;
@@ -30,6 +33,7 @@ const percent = (ratio: number): string => String(Math.round(ratio * 1000) / 10)
 export function subjectId(subject: FigureSubject): string {
   if ('run' in subject) return subject.run;
   if ('oil' in subject) return subject.oil;
+  if ('rig' in subject) return subject.rig;
   return subject.against ? `${subject.cell.article}~${subject.against.article}` : subject.cell.article;
 }
 
@@ -74,6 +78,7 @@ export function workingPath(
 export function subjectOf(subject: FigureSubject): Subject {
   if ('run' in subject) return { run: subject.run };
   if ('oil' in subject) return { oil: subject.oil };
+  if ('rig' in subject) return { rig: subject.rig };
   const { cell, against } = subject;
   const spelled = (c: Cell) => ({ article: c.article, oil: c.oil, fill: `${litres(c.fill_m3)} L` });
   return against ? { ...spelled(cell), against: spelled(against) } : spelled(cell);

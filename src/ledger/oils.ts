@@ -6,9 +6,11 @@ import type { At, Given } from '../trial/derived.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { Oil } from '../trial/oil.ts';
 import type { SeriesRecord } from '../trial/series.ts';
+import type { FigureSubject } from './ids.ts';
 
-export interface OilFigure {
-  readonly oil: string;
+/** A number worked out from data of a sheet, without a run. */
+export interface SheetFigure {
+  readonly subject: FigureSubject;
   readonly file: string;
   readonly quantity: QuantityName;
   readonly at: At;
@@ -18,18 +20,18 @@ export interface OilFigure {
 }
 
 /** Viscosity at the reference temperatures of the series and 100 °C, density there, and the viscosity index. */
-export function oilFigures(record: SeriesRecord): OilFigure[] {
+export function oilFigures(record: SeriesRecord): SheetFigure[] {
   const temperatures = [...new Set([...record.series.reference.sump_K, 373.15])];
-  return [...record.oils.values()].flatMap((oil): OilFigure[] => {
+  return [...record.oils.values()].flatMap((oil): SheetFigure[] => {
     const line = logLogLine(oil);
     const given = [
       dataGiven(oil, 'viscosity.at-40', 'ν40', oil.nu40_m2_s),
       dataGiven(oil, 'viscosity.at-100', 'ν100', oil.nu100_m2_s),
     ];
-    const shared = { oil: oil.id, file: oil.file, given };
+    const shared = { subject: { oil: oil.id }, file: oil.file, given };
     const index = viscosityIndex(oil);
     return [
-      ...temperatures.flatMap((sump_K): OilFigure[] => {
+      ...temperatures.flatMap((sump_K): SheetFigure[] => {
         const nu = line === null ? null : viscosityAt_m2_s({ line, oil_K: sump_K });
         return [
           ...(nu === null

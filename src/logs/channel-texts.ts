@@ -1,3 +1,4 @@
+import { writeNumber } from '../quantity/write.ts';
 import type { Finding, Place } from '../finding/finding.ts';
 import { error, linesText, quoted, span_s, warning } from './texts.ts';
 
@@ -85,7 +86,7 @@ export const powerGained = (place: Place, input: string, output: string, in_W: n
     'Correct unit, sign or column of the one that is wrong in the map.',
   );
 export const ambientAbove = (place: Place, ambient: string, sump: string, by_K: number): Finding => {
-  const says = `${ambient} lies above ${sump} all through, by ${by_K.toFixed(1)} K on the mean.`;
+  const says = `${ambient} lies above ${sump} all through, by ${writeNumber(by_K, 1)} K on the mean.`;
   const write = 'Check which probe is on which column, and the units of both.';
   return by_K > 15
     ? error('ambient-above-sump', place, says, 'One of the two has the wrong unit or column.', write)

@@ -58,7 +58,8 @@ export const givenText = (value: number, u: number | null, unit: string): string
   );
 
 export function uncertaintyText(value: number, u: number | null, unit: string): string {
-  if (u === null || u === 0) return 'exact';
+  if (u === null) return '—';
+  if (u === 0) return 'exact';
   return isUncertain(u) ? writeMeasured({ value, u, k: 1, unit }).plusMinus : '—';
 }
 

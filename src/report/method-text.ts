@@ -41,7 +41,7 @@ export const methodText: readonly Section[] = [
         ['The torque flange’s zero, read before and after, is taken out in proportion to time.'],
         ['Net torque at the input times the pinion’s speed is spin power.'],
         [
-          'It is brought to the reference temperatures by exponents of speed and viscosity that are fitted to the run’s own steps. The sheet gives the exponents and how well the steps could part them.',
+          'It is brought to the reference temperatures along the run’s own windows of that speed. A law through all windows gives the exponents of viscosity and speed, and how well the steps could part them; it is used only for the way to the own running temperature.',
         ],
       ]),
     ],
@@ -75,7 +75,7 @@ export const methodText: readonly Section[] = [
           strong('Shed'),
           ' is heat made over the final rise; ',
           strong('store'),
-          ' follows from the curve’s early slope and the heat made.',
+          ' follows from the model that was taken.',
         ],
       ]),
     ],

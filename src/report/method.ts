@@ -1,3 +1,4 @@
+import { methods, type Method } from '../derive/methods.ts';
 import { today, type Relation } from '../physics/relation.ts';
 import { sources, type Reference } from '../physics/sources.ts';
 import { numberText, rangeText } from './digits.ts';
@@ -27,11 +28,33 @@ export function methodPage(chapters: readonly Chapter[]): Page {
     series: null,
     sections: [
       ...methodText,
+      rules(),
+      ...methods.map(ruleSection),
       ...(relations.length === 0 ? [] : [contents(chapters)]),
       ...checked.map(({ relation, checks }) => relationSection(relation, checks)),
     ],
   };
 }
+
+const rules = (): Section =>
+  section('rules', 'Rules of reduction', [
+    prose('Steps that are a rule and not a published relation.'),
+    prose(
+      ...listed(
+        methods.map((m) => [link(relationPath(m.id), m.title)]),
+        ', ',
+      ),
+      '.',
+    ),
+  ]);
+
+const ruleSection = (m: Method): Section =>
+  section(
+    m.id,
+    m.title,
+    [{ kind: 'formula', latex: m.formula.latex, plain: m.formula.plain }, prose(m.says)],
+    [{ name: 'Source.', text: [m.source] }],
+  );
 
 export const relationPath = (id: string): string => `method/#${id}`;
 

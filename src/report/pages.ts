@@ -1,3 +1,4 @@
+import { methods } from '../derive/methods.ts';
 import { allRelations, chapters } from '../physics/all.ts';
 import { articlePage } from './article.ts';
 import { cautionsPage } from './cautions-page.ts';
@@ -42,4 +43,6 @@ export function bookPages(input: BookInput): readonly Page[] {
   return [homePage(input, shown.map(viewOf)), methodPage(chapters), cautionsPage(), wordsPage(), guidePage()];
 }
 
-const relationTitles: ReadonlyMap<string, string> = new Map(allRelations.map(({ id, title }) => [id, title]));
+const relationTitles: ReadonlyMap<string, string> = new Map(
+  [...allRelations, ...methods].map(({ id, title }) => [id, title]),
+);

@@ -1,10 +1,12 @@
-import { shown } from '../trial/figures.ts';
+import type { Figure } from '../ledger/figure.ts';
+import { rpm } from '../ledger/ids.ts';
+import { quantityKinds, shown, type QuantityName } from '../trial/figures.ts';
 import type { Instrument, Rig } from '../trial/rig.ts';
-import { articleSpan } from './cite.ts';
+import { articleSpan, cited, figureNamed } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText, quantityText, rangeText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
-import type { Block, Page, SectionData, Span } from './page.ts';
+import type { Block, Page, Section, SectionData, Span } from './page.ts';
 import { capital, code, facts, fold, link, listed, listOf, prose, row, section, table, tableBlock } from './spans.ts';
 import type { View } from './view.ts';
 
@@ -30,6 +32,7 @@ export function rigPage(view: View): Page {
           { name: 'Differential.', text: [`${capital(spaced(rig.differential))}.`] },
         ],
       ),
+      conversionCard(view),
       section('boundary', 'What the loss figure holds', [
         listOf(rig.boundary.map((part) => [part])),
         facts([
@@ -83,6 +86,42 @@ export function rigPage(view: View): Page {
       noteSection(view, rig),
     ].filter((s) => s !== null),
   };
+}
+
+/** One planned step of the output shaft as everything else that turns with it. */
+function conversionCard(view: View): Section | null {
+  const steps = view.plan?.steps_rad_s ?? [];
+  const of = (quantity: QuantityName, speed_rad_s?: number): Figure | undefined =>
+    figureNamed(view, {
+      subject: { rig: view.rig.id },
+      quantity,
+      at: speed_rad_s === undefined ? {} : { outputSpeed_rad_s: speed_rad_s },
+    });
+  const ratio = of('gear-ratio');
+  if (ratio === undefined || steps.length === 0) return null;
+  const columns: readonly QuantityName[] = ['pinion-speed', 'road-speed', 'pitch-line-speed', 'centrifugal-ratio'];
+  const shownColumns = columns.filter((quantity) => of(quantity, steps[0]) !== undefined);
+  return section(
+    'speeds',
+    'Speeds that go together',
+    [
+      prose('Ratio by tooth counts ', cited(view, ratio), '.'),
+      tableBlock(
+        'speeds-table',
+        [`number ${view.speed}`, ...shownColumns.map((quantity) => `number ${quantityKinds[quantity].name}`)],
+        steps.map((speed_rad_s) =>
+          row(
+            rpm(speed_rad_s),
+            ...shownColumns.map((quantity) => {
+              const figure = of(quantity, speed_rad_s);
+              return figure === undefined ? '—' : [cited(view, figure)];
+            }),
+          ),
+        ),
+      ),
+    ],
+    [{ name: 'Centrifugal ratio.', text: ['ω²R/g at the ring gear’s rim: above 1 the rim can throw oil upward.'] }],
+  );
 }
 
 function geometry(view: View): Block {

@@ -174,7 +174,7 @@ export function besideTheLoss(view: View, run: Run): MarginNote {
 
 export function remarksNote(derived: DerivedRun | undefined): MarginNote | null {
   if (derived === undefined || derived.remarks.length === 0) return null;
-  return { name: 'Depends on.', text: [], list: derived.remarks.map((remark) => [remark]) };
+  return { name: 'Seen in it.', text: [], list: derived.remarks.map((remark) => [remark]) };
 }
 
 /** Notes that several figures of a sheet share stand once, in the margin. */

@@ -125,7 +125,7 @@ function smallestNote(standing: Standing): MarginNote | null {
 }
 
 const notesNote = ({ notes }: Standing): MarginNote => ({
-  name: 'Depends on.',
+  name: 'Rests on.',
   text: [],
   list: notes.map((note) => [note]),
 });

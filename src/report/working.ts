@@ -82,7 +82,7 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
     [
       classNote(figure),
       inputsNote(figure),
-      figure.notes.length === 0 ? null : { name: 'Depends on.', text: [], list: figure.notes.map((n) => [n]) },
+      figure.notes.length === 0 ? null : { name: 'Rests on.', text: [], list: figure.notes.map((n) => [n]) },
     ],
   );
 }

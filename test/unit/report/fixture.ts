@@ -486,7 +486,7 @@ export function input({
     record,
     derived: derivedMap,
     compared,
-    ledger: buildLedger({ record, runs: derivedMap, compared, sums: new Map() }),
+    ledger: buildLedger({ record, runs: derivedMap, compared, sums: new Map(), rigShown: true }),
     findings,
     held: { runs: 0, notes: 0 },
     audience,

@@ -1,0 +1,140 @@
+/** A step of reduction that is a rule and not a published relation: what it does, its formula, where it is from. */
+export interface Method {
+  readonly id: string;
+  readonly title: string;
+  readonly formula: { readonly latex: string; readonly plain: string };
+  readonly says: string;
+  readonly source: string;
+}
+
+const own = 'Common practice, no source.';
+
+/** Every `relation` a figure may name that is not an object of physics/. In the order a run goes through them. */
+export const methods: readonly Method[] = [
+  {
+    id: 'mean-of-readings',
+    title: 'Mean of the readings of a window',
+    formula: {
+      latex: String.raw`\bar y=\frac1n\sum y_i,\quad u=\frac{s}{\sqrt{n_\mathrm{eff}}}`,
+      plain: 'ȳ = Σy/n, u = s/√n_eff',
+    },
+    says: 'Neighbouring readings resemble each other, so that n_eff = n(1 − r₁)/(1 + r₁) stands for n.',
+    source: 'r₁: NIST/SEMATECH e-Handbook 1.3.5.12; n_eff: common practice, no source.',
+  },
+  {
+    id: 'difference-of-readings',
+    title: 'Difference of two channels',
+    formula: { latex: String.raw`\Delta=\overline{a-b}`, plain: 'Δ = mean(a − b)' },
+    says: 'Row by row, then the mean of the last half hour.',
+    source: own,
+  },
+  {
+    id: 'net-torque',
+    title: 'Net torque at the reference temperature',
+    formula: {
+      latex: String.raw`T=\sum_i \left(T_{\mathrm{raw},i}-z(t_i)\right)L_i(\ln\nu_\mathrm{ref})`,
+      plain: 'T = Σ (T_raw,i − z(t_i))·L_i(ln ν_ref)',
+    },
+    says: 'The zero goes in a straight line from before to after. The windows of one speed stand within 2 K of the reference temperatures; the polynomial through them in ln ν carries each the rest of the way.',
+    source: own,
+  },
+  {
+    id: 'spin-law',
+    title: 'Law through the windows of a run',
+    formula: {
+      latex: String.raw`T=a+b\left(\frac{\nu}{\nu_0}\right)^{p}\left(\frac{n}{n_0}\right)^{q}`,
+      plain: 'T = a + b·(ν/ν0)^p·(n/n0)^q',
+    },
+    says: 'Its exponents and condition number stand on the run sheet. It carries the hottest window to the article’s own running temperature; a quarter of that way is added as doubt.',
+    source: own,
+  },
+  {
+    id: 'sustained-crossing',
+    title: 'Sustained crossing of a limit',
+    formula: {
+      latex: String.raw`T(t)\ge T_\mathrm{limit}\ \text{for}\ \Delta t`,
+      plain: 'T(t) ≥ limit for the hold of the plan',
+    },
+    says: 'The first time the sump stays at or above the limit for the hold; a parabola through the five minutes round it says when. Not reached is kept as a bound.',
+    source: own,
+  },
+  {
+    id: 'heat-law',
+    title: 'Heat made against viscosity',
+    formula: {
+      latex: String.raw`Q=c_0+c_1\sqrt{\nu/\nu_\mathrm{end}}+c_2\,\nu_\mathrm{end}/\nu`,
+      plain: 'Q = c0 + c1·(ν/ν_end)^½ + c2·(ν_end/ν)',
+    },
+    says: 'A smooth line through the heat of one run, so that heat can be stated at its final temperature.',
+    source: own,
+  },
+  {
+    id: 'rise',
+    title: 'Rise above ambient',
+    formula: { latex: String.raw`\theta_\infty=T_\infty-\bar T_\mathrm{amb}`, plain: 'θ∞ = T∞ − T_amb' },
+    says: 'Ambient is the mean of the last half hour.',
+    source: own,
+  },
+  {
+    id: 'tail',
+    title: 'Tail of a heat-up',
+    formula: { latex: String.raw`T=T_\infty-A\,e^{-t/\tau}`, plain: 'T = T∞ − A·exp(−t/τ)' },
+    says: 'Through the last hour alone, or the last half of a shorter run.',
+    source: own,
+  },
+  {
+    id: 'shed',
+    title: 'Shed while running',
+    formula: { latex: String.raw`K=Q/\theta_\infty`, plain: 'K = Q/θ∞' },
+    says: 'Heat made over final rise: of the whole axle, not of its cover alone.',
+    source: 'Definition.',
+  },
+  {
+    id: 'store',
+    title: 'Store of heat',
+    formula: { latex: String.raw`C=C_1+C_2`, plain: 'C = C1 + C2' },
+    says: 'Oil and housing together, from the model that was taken. An error of heat made is an equal share of the store.',
+    source: 'Definition.',
+  },
+  {
+    id: 'closure',
+    title: 'Closure of the energy balance',
+    formula: {
+      latex: String.raw`\Delta Q=\frac1t\left[\int Q\,dt-\int K(T-T_\mathrm{amb})\,dt-C\,\Delta T\right]`,
+      plain: 'ΔQ = [∫Q dt − ∫K·(T − T_amb) dt − C·ΔT]/t',
+    },
+    says: 'What heat made leaves over once shed and store are taken off, as mean power of the run.',
+    source: 'Definition.',
+  },
+  {
+    id: 'newton-cooling',
+    title: 'Cooling at rest',
+    formula: { latex: String.raw`\dot T=-(T-T_\mathrm{amb})/\tau`, plain: "T' = −(T − T_amb)/τ" },
+    says: 'From half an hour after the stop, when oil and housing fall together, with ambient as logged.',
+    source: own,
+  },
+  {
+    id: 'store-over-time-constant',
+    title: 'Shed at rest',
+    formula: { latex: String.raw`K_\mathrm{rest}=C/\tau`, plain: 'K_rest = C/τ' },
+    says: 'With the store of the heat-up before. Not the running value: still gears stir nothing.',
+    source: own,
+  },
+  {
+    id: 'mean-of-refits',
+    title: 'Figure of an article at a fill',
+    formula: { latex: String.raw`\bar y_g=\frac1n\sum y_i-\beta(\bar t_g-\bar t)`, plain: 'ȳ = Σy_i/n − β·(t̄_g − t̄)' },
+    says: 'Mean of its refits at the middle of the series; β is one drift common to all. A loaded run stands alone.',
+    source: 'Analysis of covariance with a common slope; common practice, no source.',
+  },
+  {
+    id: 'difference',
+    title: 'Difference from the baseline',
+    formula: {
+      latex: String.raw`d=y-y_0,\quad |d|>\frac{q}{\sqrt2}\,u(d)`,
+      plain: 'd = y − y0; separated when |d| > q/√2·u(d)',
+    },
+    says: 'Causes that both share cancel. q is the studentized range for all pairs of the standing (Tukey–Kramer), family 5 %.',
+    source: 'NIST/SEMATECH e-Handbook 7.4.7.1; JCGM 100:2008, 5.2.2.',
+  },
+];
