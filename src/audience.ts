@@ -6,6 +6,8 @@ export interface Shown {
   readonly record: SeriesRecord;
   readonly findings: readonly Finding[];
   readonly held: { readonly runs: number; readonly notes: number };
+  /** Errors in notes that could not be read, so that nobody knows whom they are for: they stop a public build and stand on no page. */
+  readonly stops: readonly Finding[];
 }
 
 /**
@@ -28,6 +30,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     ...(record.rig.shownTo === 'public' ? [record.rig.file] : []),
     ...(record.plan?.shownTo === 'public' ? [record.plan.file] : []),
   ]);
+  const heldBack = new Set(record.runs.filter((r) => !kept.has(r.id)).map((r) => r.id));
   return {
     record: { ...record, articles, oils, runs, logs: new Map([...record.logs].filter(([id]) => kept.has(id))) },
     findings: findings.filter((f) => files.has(f.place.file)),
@@ -35,5 +38,6 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
       runs: record.runs.length - runs.length,
       notes: record.articles.size - articles.size + record.oils.size - oils.size,
     },
+    stops: findings.filter((f) => f.level === 'error' && !files.has(f.place.file) && !heldBack.has(f.about?.run ?? '')),
   };
 }

@@ -46,11 +46,12 @@ export function makeBook(input: {
   const { book } = notes;
   const sums = new Map(files.map((f): [string, string] => [f.path, f.sha256]));
   const findings: Finding[] = [...notes.findings];
+  const stops: Finding[] = [];
   const series: SeriesInput[] = [];
   for (const one of notes.series) {
     tell(`${one.series.title}: logger files`);
     const read = withLogs(one, files, remember);
-    const record = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none };
+    const record = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none, stops: [] };
     if (record === null) continue;
     tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
     const made = reduced(
@@ -60,6 +61,7 @@ export function makeBook(input: {
     );
     const own = inOrder(placed([...record.findings, ...made.findings], files));
     findings.push(...own);
+    stops.push(...record.stops);
     series.push({ book, ...made, record: record.record, findings: own, held: record.held, audience });
   }
   tell('writing pages');
@@ -70,7 +72,7 @@ export function makeBook(input: {
     files: series.map((s) => ({ path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) })),
     frame: siteFrame({ book, series }),
     ledgers: series.map((s) => s.ledger),
-    findings: all,
+    findings: inOrder([...all, ...placed(stops, files)]),
   };
 }
 
