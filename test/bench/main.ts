@@ -1,0 +1,34 @@
+import { cpus, loadavg } from 'node:os';
+import { bookBench } from './book.ts';
+import type { Measure } from './book.ts';
+import { intakeBench } from './intake.ts';
+
+/** What must hold; a figure without one is only told. */
+const targets: Readonly<Record<string, { readonly most?: number; readonly least?: number }>> = {
+  'demo build, cold': { most: 10 },
+  'demo build, peak memory': { most: 600 },
+  'demo build after one changed note': { most: 2 },
+  'log intake, peak memory': { most: 250 },
+  'log intake against csv-parse': { least: 2 },
+};
+
+const busy = loadavg()[0]!;
+console.log(
+  `node ${process.version}, ${cpus().length} processors, ${busy.toFixed(1)} programs waiting for them at the start.`,
+);
+console.log('Times are those of the clock: on a machine that does other work they are too long, never too short.\n');
+
+const measures: readonly Measure[] = [...(await bookBench()), ...(await intakeBench())];
+for (const { name, value, unit } of measures) {
+  const target = targets[name];
+  console.log(
+    [name.padEnd(40), `${value}`.padStart(9), unit.padEnd(8), target === undefined ? '' : said(target, value)].join(
+      ' ',
+    ),
+  );
+}
+
+function said({ most = Infinity, least = -Infinity }: { most?: number; least?: number }, value: number): string {
+  const wanted = most < Infinity ? `at most ${most}` : `at least ${least}`;
+  return `${wanted.padEnd(14)} ${value <= most && value >= least ? 'met' : 'MISSED'}`;
+}
