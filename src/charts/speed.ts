@@ -49,7 +49,9 @@ function speedPlot(data: SpeedData, width: Width): Plot {
     labelWidth[width],
   );
   const padding = { left: 44, right: right + 6, top: 34, bottom: lowerRoom(data.xTitle, whole) };
-  const y = closeAxis([0, ...points.flatMap(({ low, high }) => [low, high])], 5);
+  // A power starts from zero; a level below the centreline is read by its own changes.
+  const ends = points.flatMap(({ low, high }) => [low, high]);
+  const y = closeAxis(ends.every((end) => end < 0) ? ends : [0, ...ends], 5);
   const far = Math.max(1, ...xs);
   return {
     width: whole - padding.left - padding.right,

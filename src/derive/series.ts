@@ -12,6 +12,7 @@ import { rowPlace } from './faults.ts';
 import { deriveSpin } from './spin.ts';
 import { atOwnTemperature, spinLaw } from './spin-law.ts';
 import { instrumentFindings } from './instruments.ts';
+import { oilFindings } from './oil-findings.ts';
 import * as texts from './texts.ts';
 
 /** Reduces a run, or takes what the same run gave before; preview keeps one over rebuilds. */
@@ -51,7 +52,7 @@ export function deriveSeries(
   keep(of('spin').map((r) => spin(r, plan, levels, done)));
   return {
     runs: new Map(record.runs.flatMap((r) => (done.has(r.id) ? [[r.id, done.get(r.id)!] as const] : []))),
-    findings: instrumentFindings(record),
+    findings: [...instrumentFindings(record), ...oilFindings(record)],
   };
 }
 

@@ -130,3 +130,13 @@ export const notDerived = (f: Here & { why: string }): Finding => ({
   effect: 'The run is listed without figures.',
   about: { run: f.run },
 });
+
+export const gradeOff = (f: { place: Place; grade: string; reads: number; from: number; to: number }): Finding => ({
+  code: 'grade-off',
+  level: 'warning',
+  place: f.place,
+  says: `${round(f.reads, 2)} mm²/s; ${f.grade} promises ${round(f.from, 2)}${Number.isFinite(f.to) ? ` to ${round(f.to, 2)}` : ' or more'} mm²/s.`,
+  why: 'Grade and viscosity contradict each other, and figures rest on the viscosity.',
+  write: 'Correct the one that is wrong. For a grade of an older edition say so in the words of the note.',
+  effect: 'The viscosity as typed is used.',
+});

@@ -1,7 +1,7 @@
 import { exact, type Estimate } from '../quantity/estimate.ts';
 import { density_kg_m3 } from '../physics/density.ts';
 import { logLogLine, viscosityAt_m2_s } from '../physics/viscosity.ts';
-import { viscosityIndex } from '../physics/viscosity-index.ts';
+import { reportedIndex, viscosityIndex } from '../physics/viscosity-index.ts';
 import type { At, Given } from '../trial/derived.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { Oil } from '../trial/oil.ts';
@@ -61,7 +61,7 @@ export function oilFigures(record: SeriesRecord): SheetFigure[] {
               ...shared,
               quantity: 'viscosity-index' as const,
               at: {},
-              estimate: exact(index),
+              estimate: exact(reportedIndex(index)),
               relation: 'viscosity-index',
             },
           ]),

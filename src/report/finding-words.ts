@@ -1,4 +1,5 @@
 import type { Finding } from '../finding/finding.ts';
+import { numberText } from './digits.ts';
 import type { Block, Page, Section, Span } from './page.ts';
 import { capital, code, counts, facts, listOf, prose, section, strong } from './spans.ts';
 import { groupBy, type View } from './view.ts';
@@ -17,7 +18,7 @@ export function checksPage(view: View): Page {
     lead: [
       findings.length === 0
         ? 'Nothing that needs a word: every note and every logger file was read as it stands.'
-        : `${capital(counts(findings.length, 'finding'))}: ${counts(of('error'), 'that leaves', 'that leave')} something out, ${counts(of('warning'), 'that is', 'that are')} kept and said, ${counts(of('notice'), 'that is', 'that are')} worth knowing.`,
+        : `${capital(counts(findings.length, 'finding'))}. Errors that stop publication: ${numberText(of('error'), 0)}. Warnings, with what becomes of each: ${numberText(of('warning'), 0)}. Worth knowing: ${numberText(of('notice'), 0)}.`,
     ],
     banners: [],
     series: view.series.id,

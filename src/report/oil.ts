@@ -1,3 +1,4 @@
+import { gradeLimits, readGrade } from '../physics/grades.ts';
 import type { Oil } from '../trial/oil.ts';
 import { articleSpan, cellDetail, classWord, citedValue, doubtOf, figureWords, toWorking } from './cite.ts';
 import { dateWords } from './dates.ts';
@@ -6,6 +7,18 @@ import { noteSection } from './note-fields.ts';
 import type { Page, Section, Span } from './page.ts';
 import { facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { groupBy, type View } from './view.ts';
+
+/** Every band the grade names, and whether the oil's own viscosity lies in it. */
+function gradeWords(oil: Oil): Span[] {
+  const grade = readGrade(oil.grade);
+  if (grade === null) return ['not a grade of SAE J306 or ISO 3448: nothing to hold it against'];
+  const words = gradeLimits({ ...oil, grade }).map((limit) => {
+    const at = limit.of === 'nu40' ? '40' : '100';
+    const to = Number.isFinite(limit.to_m2_s) ? ` to ${viscosityText(limit.to_m2_s)}` : ' or more';
+    return `${limit.grade}: ${viscosityText(limit.from_m2_s)}${to} at ${at}\u202f°C, ${limit.holds ? 'kept' : 'not kept'}`;
+  });
+  return [`${words.join('; ')} (SAE J306, 2019; ISO 3448).`];
+}
 
 const sourceWords: Readonly<Record<Oil['nuSource'], string>> = {
   measured: 'measured',
@@ -23,7 +36,7 @@ export function oilPage(view: View, oil: Oil): Page {
     description: `Oil sheet of ${oil.id} ${oil.name} in ${view.series.title}.`,
     whereabouts: [link(view.base, view.series.title), ` · oil sheet · ${oil.grade}`],
     lead: [
-      `${oil.grade}, ${oil.base === 'semi' ? 'part synthetic' : oil.base === 'unknown' ? 'base not known' : oil.base}: ${viscosityText(oil.nu40_m2_s)} at 40 °C and ${viscosityText(oil.nu100_m2_s)} at 100 °C, ${sourceWords[oil.nuSource]}.`,
+      `${oil.grade}, ${oil.base === 'semi' ? 'part synthetic' : oil.base === 'unknown' ? 'base not known' : oil.base}: ${viscosityText(oil.nu40_m2_s)} at 40\u202f°C and ${viscosityText(oil.nu100_m2_s)} at 100\u202f°C, ${sourceWords[oil.nuSource]}.`,
     ],
     banners: [],
     series: view.series.id,
@@ -34,6 +47,7 @@ export function oilPage(view: View, oil: Oil): Page {
         [
           facts([
             ['Grade as typed', [oil.grade]],
+            ['What the grade promises', gradeWords(oil)],
             ['Base', [oil.base]],
             ['Density at 15 °C', [quantityText(oil.density15_kg_m3, 'kg/m³', 0, view.withUs)]],
             ['Specific heat', [quantityText(oil.specificHeat_J_kgK, 'J/(kg·K)', 0)]],
