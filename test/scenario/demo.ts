@@ -58,13 +58,15 @@ export function insideRates(figures: readonly Figure[], truth: Truth): Rate[] {
   const byKey = new Map(
     figures.filter((f) => f.subject.run !== undefined).map((f) => [key(f.subject.run!, f.quantity, f.at), f]),
   );
+  // Its ambient is planted wrong and stays so until the correction that tells of it: what rests on ambient is not judged.
+  const wrongAmbient = truth.faults.filter((f) => f.fault.startsWith('ambient')).map((f) => f.run);
   return judged.map((quantity) => {
     let inside = 0;
     let of = 0;
     for (const run of truth.runs)
       for (const t of run.truth.filter((x) => x.quantity === quantity)) {
         const figure = byKey.get(key(run.run, quantity, t.at));
-        if (figure === undefined) continue;
+        if (figure === undefined || (quantity === 'shed' && wrongAmbient.includes(run.run))) continue;
         of++;
         if (holds(figure, t.value)) inside++;
       }
@@ -73,7 +75,7 @@ export function insideRates(figures: readonly Figure[], truth: Truth): Rate[] {
 }
 
 /** A bound holds when the truth lies beyond it too. */
-function holds(figure: Figure, truth: number | null): boolean {
+export function holds(figure: Figure, truth: number | null): boolean {
   const [low, high] = figure.interval;
   if (truth === null) return figure.bound === 'above';
   return (low === null || truth >= low) && (high === null || truth <= high);
