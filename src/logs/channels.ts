@@ -1,22 +1,7 @@
-import type { Dimension } from '../quantity/quantity.ts';
-import type { ChannelKind } from '../trial/rig.ts';
+import type { ReadingKind } from '../trial/rig.ts';
 
-export type ReadingKind = Exclude<ChannelKind, 'event'>;
-
-/** What a channel measures. */
-export const dimensionOf: Readonly<Record<ReadingKind, Dimension>> = {
-  'pinion-speed': 'rotation',
-  'output-speed': 'rotation',
-  'torque-in': 'torque',
-  'torque-out-left': 'torque',
-  'torque-out-right': 'torque',
-  sump: 'temperature',
-  skin: 'temperature',
-  'pinion-bearing': 'temperature',
-  ambient: 'temperature',
-  airflow: 'speed',
-  level: 'length',
-};
+export type { ReadingKind } from '../trial/rig.ts';
+export { channelDimension as dimensionOf } from '../trial/rig.ts';
 
 const oil_K = [213.15, 673.15] as const;
 

@@ -1,6 +1,6 @@
 import type { Dimension, Quantity } from '../quantity/quantity.ts';
 import { unitNamed } from '../quantity/units.ts';
-import type { ChannelKind, Column } from '../trial/rig.ts';
+import { channelDimension, type ChannelKind, type Column } from '../trial/rig.ts';
 import type { Node } from './note.ts';
 import { type Into, quantityOf } from './read-value.ts';
 import { tellAt } from './record.ts';
@@ -8,20 +8,7 @@ import { pairOf } from './rig-instruments.ts';
 import * as say from './texts-check.ts';
 
 /** The physical kind of what a column holds; null for words. */
-export const channelDimension: Readonly<Record<ChannelKind, Dimension | null>> = {
-  'pinion-speed': 'rotation',
-  'output-speed': 'rotation',
-  'torque-in': 'torque',
-  'torque-out-left': 'torque',
-  'torque-out-right': 'torque',
-  sump: 'temperature',
-  skin: 'temperature',
-  'pinion-bearing': 'temperature',
-  ambient: 'temperature',
-  airflow: 'speed',
-  level: 'length',
-  event: null,
-};
+const dimensionOf = (kind: ChannelKind): Dimension | null => (kind === 'event' ? null : channelDimension[kind]);
 
 interface ColumnValues {
   readonly is: ChannelKind;
@@ -46,7 +33,7 @@ export function toColumns(
     const other = taken.get(v.is);
     if (other !== undefined) tellAt(into, `${at}.is`, say.channelTwice(v.is, other));
     else taken.set(v.is, header);
-    const dimension = channelDimension[v.is];
+    const dimension = dimensionOf(v.is);
     if (dimension && v.instrument === null) tellAt(into, at, say.instrumentMissing(header));
     if (v.instrument !== null) known(v.instrument, `${at}.instrument`);
     return {

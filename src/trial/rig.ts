@@ -1,3 +1,4 @@
+import type { Dimension } from '../quantity/quantity.ts';
 import type { NoteHead } from './note.ts';
 
 /** Names of what a logger column holds. */
@@ -16,6 +17,22 @@ export const channelKinds = [
   'event',
 ] as const;
 export type ChannelKind = (typeof channelKinds)[number];
+export type ReadingKind = Exclude<ChannelKind, 'event'>;
+
+/** What a channel measures. */
+export const channelDimension: Readonly<Record<ReadingKind, Dimension>> = {
+  'pinion-speed': 'rotation',
+  'output-speed': 'rotation',
+  'torque-in': 'torque',
+  'torque-out-left': 'torque',
+  'torque-out-right': 'torque',
+  sump: 'temperature',
+  skin: 'temperature',
+  'pinion-bearing': 'temperature',
+  ambient: 'temperature',
+  airflow: 'speed',
+  level: 'length',
+};
 
 export interface Instrument {
   readonly id: string;
