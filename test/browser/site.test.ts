@@ -1,0 +1,144 @@
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import { chromium } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { buildSite } from '../../src/host/site/build.ts';
+import { demoMade } from '../scenario/demo.ts';
+
+const chromiumPath = [
+  process.env['CHROMIUM'],
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+]
+  .filter((path) => path !== undefined && path !== '')
+  .find((path) => existsSync(path));
+if (chromiumPath === undefined) console.log('browser tests skipped: no Chromium found');
+
+const series = 'series/hill-bowl/';
+/** A sheet of every kind, with a run of every kind of trial. */
+const sheets: readonly string[] = [
+  ...['', 'method/', 'cautions/', 'words/', 'guide/'],
+  ...['', 'standing/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map((path) => series + path),
+  ...['S-07', 'H-03', 'C-01', 'F-02', 'T-01'].map((run) => `${series}runs/${run}/`),
+  `${series}workings/H-03/final-temperature/`,
+];
+const folder = mkdtempSync(join(tmpdir(), 'dipmark-browser-'));
+const out = join(folder, 'site');
+const addressOf = (path: string) => pathToFileURL(join(out, path, 'index.html')).href;
+
+let browser: Browser;
+beforeAll(async () => {
+  if (chromiumPath === undefined) return;
+  const made = demoMade();
+  const pages = made.pages.filter(({ path }) => sheets.includes(path));
+  await buildSite({ pages, files: [], frame: made.frame!, out });
+  browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
+}, 120_000);
+afterAll(async () => {
+  if (chromiumPath !== undefined) await browser.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Opens sheets in a window of its own and hands over what the browser said meanwhile: script errors, refused files, broken policy. */
+async function inWindow(
+  options: BrowserContextOptions,
+  use: (page: Page, said: readonly string[]) => Promise<void>,
+): Promise<void> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
+  page.on('pageerror', (error) => said.push(error.message));
+  page.on('requestfailed', (request) => said.push(`not loaded: ${request.url()}`));
+  page.on('request', (request) => {
+    if (!/^(?:file|data):/.test(request.url())) said.push(`asked the network: ${request.url()}`);
+  });
+  try {
+    await use(page, said);
+  } finally {
+    await context.close();
+  }
+}
+
+const windows = [390, 1280].flatMap((width) =>
+  (['light', 'dark'] as const).map((colorScheme) => ({ width, colorScheme })),
+);
+/** The slow look at every rule: each width and each colour scheme once, on the sheets that differ most. */
+const lookedAt = [windows[1]!, windows[2]!];
+const judged = sheets.filter((path) => !/(?:words|cautions|plan|checks|runs)\/$/.test(path));
+
+describe.skipIf(chromiumPath === undefined)('the demo book in a browser, from the disk', () => {
+  it.each(windows)(
+    'opens at $width px, $colorScheme, without a word of complaint and without sideways scroll',
+    async (w) => {
+      await inWindow({ viewport: { width: w.width, height: 844 }, colorScheme: w.colorScheme }, async (page, said) => {
+        for (const path of sheets) {
+          await page.goto(addressOf(path));
+          expect(await page.locator('h1').count(), path).toBe(1);
+          const [wide, room] = await page.evaluate(() => [
+            document.documentElement.scrollWidth,
+            document.documentElement.clientWidth,
+          ]);
+          expect(wide, `width of ${path}`).toBeLessThanOrEqual(room);
+        }
+        expect(said).toEqual([]);
+      });
+    },
+  );
+
+  // WCAG 2.1, levels A and AA, as far as a program can judge it; the rules are those of axe-core.
+  it.each(lookedAt)('has nothing at $width px, $colorScheme, that keeps a reader out', async (w) => {
+    await inWindow({ viewport: { width: w.width, height: 844 }, colorScheme: w.colorScheme }, async (page) => {
+      const found: string[] = [];
+      for (const path of judged) {
+        await page.goto(addressOf(path));
+        const { violations } = await new AxeBuilder({ page }).setLegacyMode(true).analyze();
+        for (const { impact, id, nodes } of violations)
+          if (impact === 'serious' || impact === 'critical')
+            found.push(`${path}: ${id}: ${nodes[0]?.html.slice(0, 120)} (${nodes.length})`);
+      }
+      expect(found).toEqual([]);
+    });
+  });
+
+  it('comes first to the link past the navigation, and from there into the sheet', async () => {
+    await inWindow({}, async (page) => {
+      await page.goto(addressOf(`${series}standing/`));
+      await page.keyboard.press('Tab');
+      const target = await page.evaluate(() => document.activeElement?.getAttribute('href'));
+      expect(target).toMatch(/^#/);
+      await page.keyboard.press('Enter');
+      await page.keyboard.press('Tab');
+      const inside = await page.evaluate(
+        (id) => document.querySelector(id)?.contains(document.activeElement) === true,
+        target!,
+      );
+      expect(inside).toBe(true);
+    });
+  });
+
+  it('leads from the home page to the series by a click, and shows its figures with scripts off', async () => {
+    await inWindow({ javaScriptEnabled: false }, async (page, said) => {
+      await page.goto(addressOf(''));
+      await page.locator('nav a', { hasText: 'The Hill Bowl Series' }).first().click();
+      expect(await page.locator('h1').first().textContent()).toContain('Hill Bowl');
+      await page.goto(addressOf(`${series}runs/H-03/`));
+      expect(await page.locator('svg:visible').count()).toBeGreaterThan(0);
+      expect(said).toEqual([]);
+    });
+  });
+
+  it('prints: a run sheet comes out on paper with its pages', async () => {
+    await inWindow({}, async (page) => {
+      await page.goto(addressOf(`${series}runs/H-03/`));
+      const paper = (await page.pdf({ format: 'A4' })).toString('latin1');
+      expect(paper.startsWith('%PDF-')).toBe(true);
+      expect(paper.match(/\/Type\s*\/Page\b/g)?.length ?? 0).toBeGreaterThan(0);
+    });
+  });
+});
