@@ -98,9 +98,11 @@ export function deriveHeatUp(input: {
   const shed = quotient(made, rise);
   const balance = closureOf({ series, taken, made, at });
   const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
+  // An error of the ambient probe acts on the model like so many watts a kelvin.
+  const fromAir = gather([{ of: airCal, sensitivity: shed.value / made_W }]).parts;
   const store = storeOf(
     taken.store && { ...taken.store, u: taken.store.u * taken.widened },
-    relative,
+    [...relative, ...fromAir],
     run.id,
     taken.dof,
   );
@@ -263,7 +265,7 @@ export function deriveHeatUp(input: {
   };
 }
 
-/** The store with its fit and the share of every error in heat made: store and heat scale together. */
+/** The store with its fit and the share of every error in heat made: store and heat scale together. `relative` in 1. */
 function storeOf(
   store: { value: number; u: number } | null,
   relative: readonly Part[],
