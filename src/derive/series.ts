@@ -110,7 +110,7 @@ function spin(
   const { reading, line, input } = r;
   if (reading === null || plan === null || line === null || r.leftOut !== null) return assembled(r, {});
   const seen = levels.get(levelKey(input.run.article, r.cell.fill_m3));
-  const findings = seen === undefined ? [] : aboveLevel(r, seen);
+  const findings = [...capFindings(r), ...(seen === undefined ? [] : aboveLevel(r, seen))];
   const found = deriveSpin({
     reading,
     plan,
@@ -193,26 +193,28 @@ function firstRowAt(r: Ready, step_rad_s: number): number {
   return Math.max(0, row);
 }
 
+/** A sump past the cap of a window, or past what the article or the oil states, is said at its hottest row. */
 function capFindings(r: Ready): Finding[] {
-  const { run, rig, article } = r.input;
-  const cap_K = rig.window?.usedOn.includes(run.article) === true ? rig.window.maxSump_K : (article?.maxSump_K ?? null);
+  const { run, rig, article, oil } = r.input;
   const sump = r.reading?.channel('sump');
-  if (cap_K === null || sump == null || r.reading === null) return [];
+  if (sump == null || r.reading === null) return [];
   let top = 0;
   sump.forEach((v, i) => {
     if (v > sump[top]! || Number.isNaN(sump[top]!)) top = i;
   });
-  const reached = sump[top] ?? NaN;
-  return reached > cap_K + 0.2
-    ? [
-        texts.capExceeded({
-          place: rowPlace(r.reading.log, top, 'sump'),
-          run: run.id,
-          sump: reached - 273.15,
-          cap: cap_K - 273.15,
-        }),
-      ]
-    : [];
+  const past = (limit_K: number | null | undefined): limit_K is number => limit_K != null && sump[top]! > limit_K + 0.2;
+  const here = { place: rowPlace(r.reading.log, top, 'sump'), run: run.id, sump: sump[top]! - 273.15 };
+  const cap_K = rig.window?.usedOn.includes(run.article) === true ? rig.window.maxSump_K : null;
+  const stated = [
+    { of: `article ${run.article}`, limit_K: article?.maxSump_K },
+    { of: `oil ${run.oil}`, limit_K: oil.maxSump_K },
+  ];
+  return [
+    ...(past(cap_K) ? [texts.capExceeded({ ...here, cap: cap_K - 273.15 })] : []),
+    ...stated.flatMap(({ of, limit_K }) =>
+      past(limit_K) ? [texts.limitExceeded({ ...here, of, limit: limit_K - 273.15 })] : [],
+    ),
+  ];
 }
 
 const nothing = (r: Ready, why: string | null): Finding[] =>
@@ -220,7 +222,7 @@ const nothing = (r: Ready, why: string | null): Finding[] =>
     ? []
     : [
         texts.notDerived({
-          place: { file: r.input.run.log?.file ?? r.input.run.file, line: 1, column: 1 },
+          place: { file: r.input.log?.file ?? r.input.run.file, line: 1, column: 1 },
           run: r.input.run.id,
           why,
         }),

@@ -1,0 +1,49 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { makeBook } from '../../src/pipeline.ts';
+import { filesOf } from './demo.ts';
+
+const readme = readFileSync('README.md', 'utf8');
+
+/** Every file that the README writes out: its path at the head of a paragraph, then its text in a block. */
+const written = new Map(
+  [...readme.matchAll(/^`([\w./-]+\.(?:md|csv))`.*\n(?:.+\n)*\n```\w+\n([\s\S]*?)^```/gm)].map(([, path, text]) => [
+    path!,
+    text!,
+  ]),
+);
+
+/** The README shows the first rows only; the trial went on for three minutes. */
+const threeMinutes = (head: string): string =>
+  head +
+  Array.from({ length: 178 }, (_, i) => {
+    const wave = Math.sin(2 * i);
+    return `${i + 3},${(1321 + wave).toFixed(1)},${(1.76 + wave / 100).toFixed(3)},${(60 + wave / 20).toFixed(2)}\n`;
+  }).join('');
+
+describe('the book that the README writes out', () => {
+  it('holds all the notes that its picture of the folder names', () => {
+    const [, picture = ''] = /```\nmy-book\/\n([\s\S]*?)```/.exec(readme) ?? [];
+    const named = [...picture.matchAll(/[\w-]+\.(?:md|csv)/g)].map(([name]) => name);
+    expect(named.length).toBeGreaterThan(5);
+    expect([...written.keys()].map((path) => path.replace(/.*\//, '')).sort()).toEqual([...named].sort());
+  });
+
+  it('is read without an error and gives spin power, with its interval, from its one run', () => {
+    const log = 'spring/runs/S-01.csv';
+    const files = filesOf(new Map([...written, [log, threeMinutes(written.get(log)!)]]));
+    const made = makeBook({ files, audience: 'house' });
+    expect(made.findings.filter(({ level }) => level === 'error')).toEqual([]);
+    const power = made.ledgers[0]?.byId.get('S-01/spin-power@290rpm,60Cel');
+    // 1.76 N·m less a zero of 0.02 to 0.04 N·m, on a pinion at 1321 rpm: torque times speed.
+    const watts = (1.76 - 0.03) * ((1321 * Math.PI) / 30);
+    expect(power?.interval[0]).toBeLessThan(watts);
+    expect(power?.interval[1]).toBeGreaterThan(watts);
+  });
+
+  it('names every command of the tool and every script that it asks for', () => {
+    const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: Record<string, string> };
+    for (const [, script] of readme.matchAll(/npm run ([\w:]+)/g)) expect(scripts).toHaveProperty([script!]);
+    for (const command of ['check', 'build', 'preview']) expect(readme).toContain(`\`dipmark ${command} [folder]`);
+  });
+});
