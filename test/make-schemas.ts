@@ -1,8 +1,8 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { jsonSchemas } from '../src/notes/json-schema.ts';
 
-/** Writes schema/*.schema.json from the tables of the notes: npx tsx test/make-schemas.ts */
-const folder = new URL('../schema/', import.meta.url);
+/** Writes content/schema/*.schema.json from the tables of the notes: npx tsx test/make-schemas.ts */
+const folder = new URL('../content/schema/', import.meta.url);
 mkdirSync(folder, { recursive: true });
 for (const [name, schema] of Object.entries(jsonSchemas()))
   writeFileSync(new URL(name, folder), `${JSON.stringify(schema, null, 2)}\n`);

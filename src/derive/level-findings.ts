@@ -15,16 +15,21 @@ export function levelFindings(input: { run: Run; rig: Rig; table: LevelTable | n
     const [low, high] = [table.rows[0]!.volume_m3 * 1e3, table.rows.at(-1)!.volume_m3 * 1e3];
     return [texts.fillOutside({ place: place(path), run: run.id, litres: level.volume20_m3 * 1e3, low, high })];
   }
+  const surveyed = level.level_z_m * 1e3;
+  return offSurvey(run, level).map(({ side, path, off_m }) =>
+    texts.levelOff({ place: place(path), run: run.id, side, surveyed, dipped: surveyed + off_m * 1e3 }),
+  );
+}
+
+/** Sides on which the dipped level is more than 3 mm off the survey. On a tilted axle neither is the level at its centre. */
+export function offSurvey(run: Run, level: LevelDerived): { side: string; path: string; off_m: number }[] {
   const surveyed = level.level_z_m;
-  // On a tilted axle the two readings are not the level at the axle centre.
-  if (run.tilt_ratio !== 0) return [];
+  if (surveyed === null || run.tilt_ratio !== 0) return [];
   const sides = [
     { side: 'left', at: run.fill.levelLeft_z_m, path: 'fill.level-left' },
     { side: 'right', at: run.fill.levelRight_z_m, path: 'fill.level-right' },
   ];
   return sides.flatMap(({ side, at, path }) =>
-    at !== null && Math.abs(at - surveyed) > 3e-3
-      ? [texts.levelOff({ place: place(path), run: run.id, side, surveyed: surveyed * 1e3, dipped: at * 1e3 })]
-      : [],
+    at !== null && Math.abs(at - surveyed) > 3e-3 ? [{ side, path, off_m: at - surveyed }] : [],
   );
 }

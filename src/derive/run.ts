@@ -11,6 +11,8 @@ import type { ChannelKind, Rig } from '../trial/rig.ts';
 import type { Run } from '../trial/run.ts';
 import { cellOf } from './cell.ts';
 import { suspect } from './faults.ts';
+import { flagged } from './flags.ts';
+import { overdueAt } from './instruments.ts';
 import { deriveLevel, type LevelDerived } from './level.ts';
 import { levelFindings } from './level-findings.ts';
 import { readingOf, type Reading } from './reading.ts';
@@ -101,7 +103,7 @@ export function assembled(
       volume20_m3: level.volume20_m3,
     },
     leftOut: out,
-    results: [...level.results, ...(out === null ? (own.results ?? []) : [])],
+    results: flagged([...level.results, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),
     causes: [...level.causes, ...(own.causes ?? [])],
     windows: own.windows ?? [],
     models: own.models ?? [],
@@ -111,6 +113,13 @@ export function assembled(
     remarks: own.remarks ?? [],
     findings: [...ready.findings, ...(own.findings ?? [])],
   };
+}
+
+/** Figures of a run that used an instrument past its due date say so. */
+function flagged(result: Result, { run, rig }: RunInput): Result {
+  const used = rig.maps.find((m) => m.id === run.log?.map)?.columns.map((c) => c.instrument) ?? [];
+  const late = rig.instruments.filter((i) => used.includes(i.id) && overdueAt(i, run)).map((i) => i.id);
+  return late.length === 0 ? result : { ...result, notes: [...result.notes, `overdue: ${late.join(', ')}`] };
 }
 
 function leftOut(run: Run, log: Log | null, doubt: string | null, plan: Plan | null): string | null {

@@ -99,6 +99,17 @@ export const capExceeded = (f: Here & { sump: number; cap: number }): Finding =>
   about: { run: f.run },
 });
 
+export const limitExceeded = (f: Here & { sump: number; limit: number; of: string }): Finding => ({
+  code: 'sump-limit-exceeded',
+  level: 'notice',
+  place: f.place,
+  says: `Sump reaches ${round(f.sump)} °C; ${f.of} states ${round(f.limit)} °C at the highest.`,
+  why: 'Past its stated limit a part or an oil may not be again what it was before.',
+  write: 'Look at the part and the oil before they are run again, and write down what was seen.',
+  effect: 'The run is kept.',
+  about: { run: f.run },
+});
+
 export const probeAboveLevel = (f: Here & { step: number; level: number; tip: number; sawIn: string }): Finding => ({
   code: 'probe-above-level',
   level: 'warning',
@@ -140,3 +151,10 @@ export const gradeOff = (f: { place: Place; grade: string; reads: number; from: 
   write: 'Correct the one that is wrong. For a grade of an older edition say so in the words of the note.',
   effect: 'The viscosity as typed is used.',
 });
+
+/** Notes that a figure carries wherever it goes. */
+export const overdueNote = (f: { instrument: string; due: string }): string =>
+  `rests on ${f.instrument}, overdue since ${f.due}`;
+
+export const offSurveyNote = (f: { side: string; off: number }): string =>
+  `the level ${f.side} was read ${round(f.off)} mm off the survey`;

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { jsonSchemas, noteKinds, type Schema } from '../../../src/notes/json-schema.ts';
 
-const folder = new URL('../../../schema/', import.meta.url);
+const folder = new URL('../../../content/schema/', import.meta.url);
 const schemas = jsonSchemas();
 
 describe('the published schemas', () => {
