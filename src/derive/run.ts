@@ -12,7 +12,6 @@ import type { Run } from '../trial/run.ts';
 import { cellOf } from './cell.ts';
 import { suspect } from './faults.ts';
 import { flagged } from './flags.ts';
-import { overdueAt } from './instruments.ts';
 import { deriveLevel, type LevelDerived } from './level.ts';
 import { levelFindings } from './level-findings.ts';
 import { readingOf, type Reading } from './reading.ts';
@@ -113,13 +112,6 @@ export function assembled(
     remarks: own.remarks ?? [],
     findings: [...ready.findings, ...(own.findings ?? [])],
   };
-}
-
-/** Figures of a run that used an instrument past its due date say so. */
-function flagged(result: Result, { run, rig }: RunInput): Result {
-  const used = rig.maps.find((m) => m.id === run.log?.map)?.columns.map((c) => c.instrument) ?? [];
-  const late = rig.instruments.filter((i) => used.includes(i.id) && overdueAt(i, run)).map((i) => i.id);
-  return late.length === 0 ? result : { ...result, notes: [...result.notes, `overdue: ${late.join(', ')}`] };
 }
 
 function leftOut(run: Run, log: Log | null, doubt: string | null, plan: Plan | null): string | null {
