@@ -9,14 +9,13 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildSite } from '../../src/host/site/build.ts';
 import { demoMade } from '../scenario/demo.ts';
 
-const chromiumPath = [
-  process.env['CHROMIUM'],
+const places = [
+  process.env['CHROMIUM'] ?? '',
   '/usr/bin/chromium',
   '/usr/bin/chromium-browser',
   '/usr/bin/google-chrome',
-]
-  .filter((path) => path !== undefined && path !== '')
-  .find((path) => existsSync(path));
+];
+const chromiumPath = places.find((path) => path !== '' && existsSync(path));
 if (chromiumPath === undefined) console.log('browser tests skipped: no Chromium found');
 
 const series = 'series/hill-bowl/';

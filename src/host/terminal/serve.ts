@@ -1,4 +1,4 @@
-import { createReadStream, existsSync, statSync } from 'node:fs';
+import { createReadStream, lstatSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
 
@@ -12,11 +12,14 @@ const kinds: Readonly<Record<string, string>> = {
   '.txt': 'text/plain; charset=utf-8',
 };
 
-/** Serves a folder on the loopback address only; nothing outside the folder, nothing but GET and HEAD. Port 0 takes a free one. */
+/**
+ * Serves a folder on the loopback address only, under its own names only; nothing outside the folder, nothing but GET and
+ * HEAD. Port 0 takes a free one.
+ */
 export async function serve(input: { folder: string; port: number }): Promise<{ port: number; close: () => void }> {
   const root = normalize(input.folder + sep);
   const server = createServer((request, response) => {
-    const file = fileFor(root, request.url ?? '/');
+    const file = ownName.test(request.headers.host ?? '') ? fileFor(root, request.url ?? '/') : null;
     if (file === null || (request.method !== 'GET' && request.method !== 'HEAD')) {
       response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not in this book.\n');
       return;
@@ -43,15 +46,21 @@ export async function serve(input: { folder: string; port: number }): Promise<{ 
   };
 }
 
+/** A page of the web may have its own name point here; what it then asks for carries that name. */
+const ownName = /^(?:127\.0\.0\.1|localhost)(?::\d+)?$/i;
+
 function fileFor(root: string, url: string): string | null {
   let path: string;
   try {
-    path = decodeURIComponent(new URL(url, 'http://127.0.0.1').pathname);
+    path = decodeURIComponent(new URL(`http://127.0.0.1${url}`).pathname);
   } catch {
     return null;
   }
   const wanted = normalize(join(root, path));
-  if (!wanted.startsWith(root) && wanted + sep !== root) return null;
-  const file = existsSync(wanted) && statSync(wanted).isDirectory() ? join(wanted, 'index.html') : wanted;
-  return existsSync(file) && statSync(file).isFile() ? file : null;
+  if (path.includes('\0') || (!wanted.startsWith(root) && wanted + sep !== root)) return null;
+  const file = found(wanted)?.isDirectory() === true ? join(wanted, 'index.html') : wanted;
+  return found(file)?.isFile() === true ? file : null;
 }
+
+/** Links are not followed: a site has none. */
+const found = (path: string) => lstatSync(path, { throwIfNoEntry: false });
