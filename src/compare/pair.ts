@@ -63,6 +63,8 @@ function conditionsDiffer(input: Parameters<typeof pairing>[0]): string[] {
   const states = new Set([...runs, ...againstRuns].map((r) => r.rigState));
   if (states.size > 1) reasons.push(texts.rigStates([...states].sort()));
   if (quantity === 'spin-power' || quantity === 'spin-torque') return reasons;
+  const moved = [...runs, ...againstRuns].filter((r) => r.findings.some((f) => f.code === 'ambient-moved'));
+  if (moved.length > 0) reasons.push(texts.ambientMoved(moved.map((r) => r.run)));
   const gap = (pick: (r: DerivedRun) => number | null): number => {
     const [a, b] = [meanKnown(runs.map(pick)), meanKnown(againstRuns.map(pick))];
     return a === null || b === null ? 0 : a - b;

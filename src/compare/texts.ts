@@ -21,6 +21,9 @@ export const rigStates = (states: readonly string[]): string => `rig states diff
 export const ambientDiffers = (by_K: number, tolerance_K: number): string =>
   `ambient differs by ${fixed(by_K, 1)} K, more than the ${fixed(tolerance_K, 1)} K of the series`;
 
+export const ambientMoved = (runs: readonly string[]): string =>
+  `ambient moved by more than 3 K during ${runs.join(', ')}: its temperatures stand for no one ambient`;
+
 export const airflowDiffers = (by_m_s: number, tolerance_m_s: number): string =>
   `airflow differs by ${fixed(by_m_s, 2)} m/s, more than the ${fixed(tolerance_m_s, 2)} m/s of the series`;
 

@@ -206,7 +206,8 @@ function capFindings(r: Ready): Finding[] {
   const here = { place: rowPlace(r.reading.log, top, 'sump'), run: run.id, sump: sump[top]! - 273.15 };
   const cap_K = rig.window?.usedOn.includes(run.article) === true ? rig.window.maxSump_K : null;
   const stated = [
-    { of: `article ${run.article}`, limit_K: article?.maxSump_K },
+    // A window copy has its cap in the rig sheet.
+    { of: `article ${run.article}`, limit_K: cap_K === null ? article?.maxSump_K : null },
     { of: `oil ${run.oil}`, limit_K: oil.maxSump_K },
   ];
   return [

@@ -24,11 +24,14 @@ export function settleClock(log: Timed, found: Collector): number {
     found.add('error', () => say.clockSerial(placeIn(log.text, line), clock, `${time[0]!}`));
     return 0;
   }
-  if (map.clock.unit === 'min') for (let row = 0; row < time.length; row++) time[row] = time[row]! * 60;
+  if (map.clock.unit === 'min') for (let row = 0; row < time.length; row++) time[row] = toMicrosecond(time[row]! * 60);
   const { kept, blocks } = dropRepeats(log, found);
   if (found.errors() === 0) noteGaps(log, { kept, blocks }, found);
   return kept;
 }
+
+/** One instant is one number, whatever unit it was typed in: a window of 60 s holds the same rows. Finer clocks are read in s. */
+const toMicrosecond = (t_s: number): number => Math.round(t_s * 1e6) / 1e6;
 
 /** The time of day, counted from the first row, with one midnight passed. */
 function fromTimeOfDay(time: Float64Array, table: Table, found: Collector): void {
@@ -42,7 +45,7 @@ function fromTimeOfDay(time: Float64Array, table: Table, found: Collector): void
       now += day_s;
       found.note(`the clock passes midnight at line ${table.line[row]!}`);
     }
-    time[row] = now - origin_s;
+    time[row] = toMicrosecond(now - origin_s);
     before = now;
   }
   if (origin_s > 0)
