@@ -62,7 +62,7 @@ export function makeBook(input: {
     const own = inOrder(placed([...record.findings, ...made.findings], files));
     findings.push(...own);
     stops.push(...record.stops);
-    series.push({ book, ...made, record: record.record, findings: own, held: record.held, audience });
+    series.push({ book, ...made, sums, record: record.record, findings: own, held: record.held, audience });
   }
   tell('writing pages');
   const all = inOrder(placed(findings, files));

@@ -47,12 +47,15 @@ export function placeOf(c: Channel, row: number): Place {
   return placeIn(c.text, line, cell.from, cell.to);
 }
 
+/** As many digits as a reading has, with a true minus. */
+const written = (value: number, digits: number): string => `${Number(value.toPrecision(digits))}`.replace('-', '−');
+
 /** SI as the bench reads it, in the unit of the map. */
-export const reads = (c: Channel, si: number): string => `${Number(fromSI(c.unit, si).toPrecision(6))} ${c.unit.name}`;
+export const reads = (c: Channel, si: number): string => `${written(fromSI(c.unit, si), 5)} ${c.unit.name}`;
 
 /** A change as the bench reads it: of °C in K, of anything else in its unit. */
 export const differs = (c: Channel, change: number): string =>
-  `${Number(differenceFromSI(c.unit, change).toPrecision(3))} ${c.unit.name === '°C' ? 'K' : c.unit.name}`;
+  `${written(differenceFromSI(c.unit, change), 3)} ${c.unit.name === '°C' ? 'K' : c.unit.name}`;
 
 export const leaveOut = (c: Channel, s: Stretch): void => {
   c.value.fill(NaN, s.from, s.to + 1);

@@ -15,6 +15,8 @@ export interface SeriesInput {
   readonly derived: ReadonlyMap<string, DerivedRun>;
   readonly compared: ComparedSeries;
   readonly ledger: Ledger;
+  /** SHA-256 of every file of the book, by path. */
+  readonly sums: ReadonlyMap<string, string>;
   readonly findings: readonly Finding[];
   /** What a public build held back before it came here; the pages add what they hold back themselves. */
   readonly held: { readonly runs: number; readonly notes: number };

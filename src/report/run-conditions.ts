@@ -8,12 +8,18 @@ import { numberText, quantityText } from './digits.ts';
 import type { Block, MarginNote, Section } from './page.ts';
 import { runLink } from './run-parts.ts';
 import { code, counts, facts, fold, link, row, section, tableBlock } from './spans.ts';
-import { derivedOf, type View } from './view.ts';
+import { besides, derivedOf, type View } from './view.ts';
 
 export function rawFileNote(view: View, run: Run): MarginNote | null {
   if (run.log === null) return null;
   const log = view.input.record.logs.get(run.id);
-  if (log === undefined) return { name: 'Raw file.', text: [code(run.log.file), ' could not be used.'] };
+  if (log === undefined) {
+    const sum = view.input.sums.get(besides(run.file, run.log.file));
+    return {
+      name: 'Raw file.',
+      text: [code(run.log.file), ' could not be used', ...(sum === undefined ? [] : ['; sha-256 ', code(sum)]), '.'],
+    };
+  }
   return {
     name: 'Raw file.',
     text: [

@@ -120,7 +120,7 @@ export function groupBy<T>(items: readonly T[], key: (item: T) => string): Reado
 }
 
 /** A logger file is named relative to its note. */
-const besides = (note: string, file: string): string => note.slice(0, note.lastIndexOf('/') + 1) + file;
+export const besides = (note: string, file: string): string => note.slice(0, note.lastIndexOf('/') + 1) + file;
 
 /** The baseline is 0; the rest in order of id; a window copy wears the mark of what it stands in for. */
 function marksOf(series: Series, articles: readonly Article[]): ReadonlyMap<string, number> {

@@ -53,7 +53,7 @@ describe('a channel of a log', () => {
     const reading = read(sheet(sumpRows((at) => `${wave(at) - (at >= 20 ? 9 : 0)}`)), stepping);
     expect(foundIn(reading)).toEqual(['warning channel-step 22:10']);
     expect(reading.findings[0]?.says).toMatch(
-      /steps by -9(\.4)? K within 1 s and does not come back \(lines 22 to 31\)/u,
+      /steps by −9(\.4)? K within 1 s and does not come back \(lines 22 to 31\)/u,
     );
     expect(missingAt(channelOf(reading, 'sump'))).toHaveLength(10);
   });

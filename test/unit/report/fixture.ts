@@ -487,6 +487,7 @@ export function input({
     derived: derivedMap,
     compared,
     ledger: buildLedger({ record, runs: derivedMap, compared, sums: new Map(), rigShown: true }),
+    sums: new Map(),
     findings,
     held: { runs: 0, notes: 0 },
     audience,
