@@ -34,7 +34,10 @@ export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
   const making = { seed, quiet, calibration, gear: hillGear, spin: hillSpin };
   const plans = runOrder();
   const choice = chooseDraw(plans, making, wanted.select);
-  const files = new Map<string, string>([['book.md', bookText], ...seriesTexts()]);
+  const files = new Map<string, string>([
+    ['book.md', bookText],
+    ...seriesTexts({ seed, draws: choice.draws, select: wanted.select }),
+  ]);
   const ends = new Map<string, LoadedEnd>();
   const made: MadeRun[] = [];
   for (const plan of plans) {

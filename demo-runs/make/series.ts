@@ -4,12 +4,15 @@ import { mapTexts } from './maps.ts';
 import { orderSeed, tableCells } from './order.ts';
 
 /** Every note of the series that is not a run. */
-export const seriesTexts = (): [string, string][] =>
-  [['series.md', series] as const, ['rig.md', rig()] as const, ['plan.md', plan()] as const, ...articleTexts()].map(
-    ([path, text]) => [`hill-bowl/${path}`, text],
-  );
+export const seriesTexts = (made: { seed: number; draws: number; select: boolean }): [string, string][] =>
+  [
+    ['series.md', series(made)] as const,
+    ['rig.md', rig()] as const,
+    ['plan.md', plan()] as const,
+    ...articleTexts(),
+  ].map(([path, text]) => [`hill-bowl/${path}`, text]);
 
-const series = `---
+const series = (made: { seed: number; draws: number; select: boolean }): string => `---
 format: 1
 id: hill-bowl
 title: The Hill Bowl Series
@@ -31,6 +34,12 @@ The town of Osmerfell runs six converted minibuses between the station and the u
 Three things go with every bowl and are easily taken for it: the litres that go in, the level they stand at, and the fan. So each bowl is run at the same litres as the standard one and, where that puts the oil somewhere else, at the same level too.
 
 Wear is not looked at here. Nor is anything that happens below 20 °C, apart from what the oil sheet gives.
+
+All of it is invented: town, lab, parts and readings. The runs were drawn by a seeded maker, seed ${made.seed}${
+  made.select
+    ? `; the effects of refitting and of the fan were drawn ${made.draws} ${made.draws === 1 ? 'time' : 'times'}, until the eight planted claims came out as the story tells them`
+    : ', with nothing chosen'
+}.
 `;
 
 const rig = (): string => `---
