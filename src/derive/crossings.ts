@@ -32,16 +32,32 @@ export function firstSustained(input: {
   const x = keep.map((i) => (time_s[i]! - t0) / 60);
   const y = keep.map((i) => sump_K[i]! - limit_K);
   const fit = keep.length < 8 ? null : leastSquares({ design: x.map((v) => [1, v, v * v]), y });
-  if (fit === null || !fit.ok)
-    return { t_s: t0, u_s: (time_s[at]! - (time_s[at - 1] ?? t0)) / 2, slope_K_s: NaN, rows };
+  if (fit === null || !fit.ok) return betweenReadings({ ...input, at, rows });
   const [a = 0, b = 0, c = 0] = fit.coefficients;
   const disc = b * b - 4 * a * c;
   const root = disc <= 0 || b <= 0 ? -a / b : (-2 * a) / (b + Math.sqrt(disc));
   const slope = (b + 2 * c * root) / 60;
+  // A step is no parabola: its root lies somewhere else, or it falls there.
+  if (!(Math.abs(60 * root) <= around && slope > 0)) return betweenReadings({ ...input, at, rows });
   const row = [1, root, root * root];
   const variance = row.reduce((s, ri, i) => s + row.reduce((q, rj, j) => q + ri * rj * fit.covariance[i]![j]!, 0), 0);
   const u_K = Math.sqrt(variance) * hangTogether(fit.residuals);
   return { t_s: t0 + 60 * root, u_s: u_K / slope, slope_K_s: slope, rows };
+}
+
+/** Where too few readings, or a step, leave no curve to fit: half-way from the reading before, and open by that much. */
+function betweenReadings(of: {
+  time_s: Float64Array;
+  sump_K: Float64Array;
+  at: number;
+  rows: readonly [number, number];
+}): Crossed {
+  const { time_s, sump_K, at, rows } = of;
+  let before = Math.max(0, at - 1);
+  while (before > 0 && Number.isNaN(sump_K[before]!)) before--;
+  const gap_s = Math.max(time_s[at]! - time_s[before]!, 1e-3);
+  const slope_K_s = Math.max((sump_K[at]! - sump_K[before]!) / gap_s, 1e-6);
+  return { t_s: time_s[at]! - gap_s / 2, u_s: gap_s / Math.sqrt(12), slope_K_s, rows };
 }
 
 /** Row from which every reading stays at or above the limit for the sustained time. */

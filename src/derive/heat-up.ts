@@ -109,7 +109,10 @@ export function deriveHeatUp(input: {
   causes.push(...store.causes);
 
   const sump = reading.channel('sump')!;
-  const crossed = plan.limits_K.map((limit_K) => {
+  // A limit below the start was passed before the run began: there is no time to give.
+  const start_K = sump.find((v) => !Number.isNaN(v)) ?? Infinity;
+  const limits_K = plan.limits_K.filter((limit_K) => limit_K > start_K);
+  const crossed = limits_K.map((limit_K) => {
     const hit = firstSustained({ time_s: log.time_s, sump_K: sump, limit_K, sustained_s: plan.sustained_s });
     return { limit_K, hit, nearFinal: limit_K > taken.final_K - 3 - 2 * taken.u_K };
   });
