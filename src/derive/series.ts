@@ -7,6 +7,7 @@ import type { SeriesRecord } from '../trial/series.ts';
 import { deriveCoolDown } from './cool-down.ts';
 import { deriveFlow } from './flow.ts';
 import { deriveHeatUp } from './heat-up.ts';
+import { afterStop, underLoad } from './part.ts';
 import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
 import { deriveSpin } from './spin.ts';
@@ -80,7 +81,7 @@ function flow(r: Ready, plan: Plan | null, record: SeriesRecord, levels: Map<str
 function heatUp(r: Ready, plan: Plan | null): DerivedRun {
   if (r.reading === null || plan === null || r.line === null || r.leftOut !== null) return assembled(r, {});
   const speed_rad_s = plan.load?.outputSpeed_rad_s ?? r.input.series.reference.outputSpeed_rad_s;
-  const found = deriveHeatUp({ reading: r.reading, plan, line: r.line, speed_rad_s });
+  const found = deriveHeatUp({ reading: underLoad(r.reading), plan, line: r.line, speed_rad_s });
   const findings = [...capFindings(r), ...nothing(r, found.why)];
   return assembled(r, { ...found, findings, leftOut: found.why });
 }
@@ -90,7 +91,7 @@ function coolDown(r: Ready, done: ReadonlyMap<string, DerivedRun>): DerivedRun {
   const from = r.input.run.fromRun === null ? undefined : done.get(r.input.run.fromRun);
   const stored = from?.results.find((x) => x.quantity === 'store');
   const found = deriveCoolDown({
-    reading: r.reading,
+    reading: afterStop(r.reading),
     store: stored?.estimate && from ? { estimate: stored.estimate, from: { run: from.run, at: stored.at } } : null,
   });
   return assembled(r, {
