@@ -13,6 +13,8 @@ export interface Celled {
   readonly repeatability: { readonly s: number; readonly dof: number } | null;
   readonly drift: { readonly slope: number; readonly u: number; readonly separated: boolean } | null;
   readonly notes: readonly string[];
+  /** Null when cells may be compared; otherwise why none is. */
+  readonly unranked: string | null;
 }
 
 /**
@@ -59,6 +61,7 @@ export function repeated(group: Group, isSeriesCause: (id: string) => boolean): 
   });
   return {
     cells,
+    unranked: null,
     causes: [
       driftCause,
       ...[...byCell].map(([key, list]): Cause => ({
@@ -91,3 +94,21 @@ const keyOf = (group: Group): string =>
   ]
     .filter((x) => x !== undefined)
     .join(',');
+
+/** Cells with their own figures alone: no repeat anywhere and no scatter known from elsewhere, so nothing is compared. */
+export function alone(group: Group): Celled {
+  const byCell = new Map<string, Reduced[]>();
+  for (const r of group.reduced) byCell.set(cellKey(r.run.cell), [...(byCell.get(cellKey(r.run.cell)) ?? []), r]);
+  return {
+    cells: [...byCell.values()].map((list) => ({
+      cell: list[0]!.run.cell,
+      runs: list,
+      estimate: mean(list.map((r) => r.estimate)),
+    })),
+    causes: [],
+    repeatability: null,
+    drift: null,
+    notes: [texts.noRepeat],
+    unranked: texts.noRepeat,
+  };
+}

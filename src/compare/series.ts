@@ -4,7 +4,7 @@ import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { groupsOf, type Group } from './group.ts';
-import { repeated, type Celled } from './repeated.ts';
+import { alone, repeated, type Celled } from './repeated.ts';
 import { single, type RefitScatter } from './single.ts';
 import { judge } from './standing.ts';
 
@@ -22,6 +22,7 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
   const ambient_K = meanOf(
     [...runs.values()].filter((r) => r.trial === 'heat-up').map((r) => r.conditions.ambient_K ?? NaN),
   );
+  /** Null where neither repeats nor known causes say how far one run scatters. */
   const celledOf = (group: Group): Celled | null =>
     group.trial === 'spin'
       ? repeated(group, isSeriesCause)
@@ -30,8 +31,7 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
     [K in 'cells' | 'effects' | 'refusals' | 'standings']: ComparedSeries[K][number][];
   };
   for (const group of groups) {
-    const celled = celledOf(group);
-    if (celled === null) continue;
+    const celled = celledOf(group) ?? alone(group);
     for (const c of celled.causes) table.set(c.id, c);
     const judged = judge({ group, celled, causes: table, series, plan });
     out.cells.push(...judged.cells);

@@ -41,6 +41,7 @@ export function single(
     repeatability: null,
     drift: null,
     notes: [texts.oneEach],
+    unranked: null,
   };
 }
 

@@ -42,8 +42,9 @@ export function judge(input: {
       series,
       plan,
     });
-    if (!pair.ok) {
-      refusals.push({ cell: row.cell, against: base.cell, quantity, reasons: pair.reasons });
+    if (!pair.ok || celled.unranked !== null) {
+      const reasons = [...(pair.ok ? [] : pair.reasons), ...(celled.unranked === null ? [] : [celled.unranked])];
+      refusals.push({ cell: row.cell, against: base.cell, quantity, reasons });
       return null;
     }
     const estimate = difference(row.estimate, base.estimate);

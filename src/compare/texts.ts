@@ -27,8 +27,6 @@ export const ambientMoved = (runs: readonly string[]): string =>
 export const airflowDiffers = (by_m_s: number, tolerance_m_s: number): string =>
   `airflow differs by ${fixed(by_m_s, 2)} m/s, more than the ${fixed(tolerance_m_s, 2)} m/s of the series`;
 
-export const noBaseline = 'the baseline was not run under these conditions';
-
 export const notReached = (minutes: number): string => `the limit was not reached in ${fixed(minutes, 0)} min`;
 
 export const oneEach = 'one run each; scatter from causes: refit scatter of the spin runs, airflow, ambient, fit';
