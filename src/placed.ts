@@ -12,7 +12,7 @@ export function placed(findings: readonly Finding[], files: readonly SourceFile[
     const text = lines.get(place.file) ?? new TextDecoder().decode(source.bytes).split(/\r\n|\n|\r/);
     lines.set(place.file, text);
     const line = text[place.line - 1] ?? '';
-    const cells = line.split(/[,;\t]/);
+    const cells = line.split(delimiterOf(line));
     const before = cells.slice(0, cell - 1).reduce((n, c) => n + c.length + 1, 0);
     return {
       ...f,
@@ -20,3 +20,6 @@ export function placed(findings: readonly Finding[], files: readonly SourceFile[
     };
   });
 }
+
+/** What parts the cells of a line: a semicolon or tab where there is one, since commas may then be decimal marks. */
+const delimiterOf = (line: string): string => (line.includes(';') ? ';' : line.includes('\t') ? '\t' : ',');
