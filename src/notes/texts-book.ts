@@ -38,10 +38,10 @@ export const rigMissing = (): Told =>
   );
 
 export const planMissing = (): Told =>
-  notice(
+  warning(
     'plan-missing',
     'The series has no plan.md.',
-    'Steps, limits and what is still to do stand in it.',
+    'Steps, temperatures and limits stand in it; without them no run is reduced.',
     'Write a plan.md beside series.md.',
   );
 

@@ -112,8 +112,8 @@ interface Walk {
 function toNode(node: unknown, walk: Walk): Node {
   const span = spanOf(node as YamlNode | null, walk);
   const nothing: TextNode = { kind: 'text', text: '', span: { ...span, length: 0 }, lead: 0 };
-  const no = (told: Told): Node => {
-    walk.budget.troubles.push({ span: walk.alias ?? span, told });
+  const no = (told: Told, at: Span = span): Node => {
+    walk.budget.troubles.push({ span: walk.alias ?? at, told });
     return nothing;
   };
   if (walk.budget.troubles.length > 0) return nothing;
@@ -128,7 +128,8 @@ function toNode(node: unknown, walk: Walk): Node {
   const entries: Entry[] = [];
   for (const pair of node.items) {
     const key = isScalar(pair.key) ? fromScalar(pair.key, spanOf(pair.key, walk)) : null;
-    if (key === null || key.text === '') return no(say.keyNotWord());
+    if (key === null || key.text === '')
+      return no(say.keyNotWord(), spanOf(pair.key as YamlNode | null, { ...walk, home: span }));
     entries.push({ key: key.text, keySpan: key.span, value: toNode(pair.value, { ...inside, home: key.span }) });
   }
   return { kind: 'group', span, entries };

@@ -172,3 +172,14 @@ describe('limits and instruments', () => {
     expect(found.leftOut[0]).toContain('torque');
   });
 });
+
+describe('an oil against its grade', () => {
+  // SAE J306: a 90 has 13.5 to under 18.5 mm²/s at 100 °C (from memory)
+  it('outside the band is said at the viscosity, inside it is not', () => {
+    const oil = (nu100_m2_s: number) => (r: SeriesRecord) => ({
+      oils: new Map([...r.oils].map(([id, o]) => [id, { ...o, nu100_m2_s }])),
+    });
+    expect(codes(H01({}, oil(12e-6))).filter((c) => c.includes('O1.md'))).toEqual(['grade-off O1.md:6']);
+    expect(codes(H01({}, oil(15e-6))).filter((c) => c.includes('O1.md'))).toEqual([]);
+  });
+});
