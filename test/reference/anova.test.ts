@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { groupDifference, groupsWithDrift } from '../../src/statistics/blocks.ts';
+import { fTail } from '../../src/statistics/f-tail.ts';
 import { grubbs, grubbsLimit, oneWayAnova, pooledScatter, precision } from '../../src/statistics/scatter.ts';
 import '../matchers.ts';
+import { resistivity } from './tables/handbook-readings.ts';
 import { glucose } from './tables/handbook.ts';
 import { simulatedGroups, siRstv } from './tables/strd-anova.ts';
 
@@ -78,6 +80,42 @@ it('pooled repeatability of 0.55, 0.35, 0.42 from 3, 3, 4 runs is 0.4439 with 7 
   expect(pooled.dof).toBe(7);
 });
 
+describe('nested repeatability of a resistivity probe (e-Handbook 2.6.1, probe 2362; digits by an independent script on its data)', () => {
+  const cells = resistivity.flat();
+  const averages = (days: (typeof cells)[number]) => days.map(([average]) => average);
+
+  it('six readings a day scatter by 0.0729 with 300 degrees', () => {
+    // Six readings with just the deviation that the study kept of them.
+    const day = ([average, s]: readonly [number, number]) =>
+      [-1, -1, -1, 1, 1, 1].map((sign) => average + sign * s * Math.sqrt(5 / 6));
+    const pooled = pooledScatter(cells.flatMap((days) => days.map(day)))!;
+    expect(pooled.s).toShareDigits('0.07286672537356587', 8);
+    expect(pooled.dof).toBe(300);
+  });
+
+  it('days of one run by 0.0362 with 50, runs of one wafer by 0.0196 with 5', () => {
+    const days = pooledScatter(cells.map(averages))!;
+    expect(days.s).toShareDigits('0.036168240672355724', 8);
+    expect(days.dof).toBe(50);
+    const runs = pooledScatter(resistivity.map((wafer) => oneWayAnova(wafer.map(averages))!.means))!;
+    expect(runs.s).toShareDigits('0.019645236205131405', 8);
+    expect(runs.dof).toBe(5);
+  });
+});
+
+it.each([
+  { printed: '0.516', longer: 0.5156874570365015, tail: 0.05 },
+  { printed: '0.615', longer: 0.6151665102966508, tail: 0.01 },
+])(
+  'ISO 5725-2 table 4, Cochran: eight groups of three, $printed, leaves $tail/8 of F above',
+  ({ printed, longer, tail }) => {
+    // C = 1/(1 + (p − 1)/F), from memory; the printed three digits hold the tail to two of it.
+    const above = (C: number) => fTail(7 / (1 / C - 1), { above: 2, below: 14 }) * 8;
+    expect(longer).toAgreeWithPrinted(printed);
+    expect(above(longer)).toBeCloseTo(tail, 10);
+  },
+);
+
 describe('one reading far from the others (Grubbs)', () => {
   const values = [199.31, 199.53, 200.19, 200.82, 201.92, 201.95, 202.18, 245.57];
 
@@ -113,6 +151,17 @@ describe('a baseline that brackets (worked by hand; common practice, no source)'
     expect(d.value).toBeCloseTo(98 - 100.5, 12);
     expect(d.u).toBeCloseTo(0.4 * Math.sqrt(1 + (2 / 3) ** 2 + (1 / 3) ** 2), 12);
     expect(fit.drift.slope / fit.drift.u).toBeCloseTo(1.5 / (0.4 * Math.SQRT2), 12);
+  });
+
+  it('A-B-A with B in the middle: u is 1.225 s, against 1.414 s beside one baseline alone', () => {
+    const fit = groupsWithDrift({
+      values: [100, 98, 101.5],
+      group: ['A', 'B', 'A'],
+      time: [0, 1, 2],
+      scatter: { s: 1, dof: 6 },
+    });
+    if (!fit.ok) throw new Error(fit.why);
+    expect(groupDifference(fit, { of: 'B', against: 'A' }).u).toAgreeWithPrinted('1.224744871');
   });
 
   it('A-B-B-A at equal steps: a linear drift leaves no trace, and u is s', () => {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fTail } from '../../src/statistics/f-tail.ts';
 import { chanceToSeparate, detectableDifference, runsNeeded, smallestDifference } from '../../src/statistics/power.ts';
+import { scatterPoints } from '../../src/statistics/scatter-points.ts';
 import { coverageFactor, normalTail, tQuantile, tTail } from '../../src/statistics/student.ts';
 import '../matchers.ts';
 
@@ -51,6 +52,26 @@ describe('upper tail of F', () => {
   });
 });
 
+describe('a standard deviation from few runs is itself uncertain (JCGM 100:2008 table E.1; digits √(1/c₄² − 1) by an independent script)', () => {
+  it.each([
+    { n: 2, percent: '76', printed: '0.75551064' },
+    { n: 3, percent: '52', printed: '0.52272320' },
+    { n: 4, percent: '42', printed: '0.42201569' },
+    { n: 5, percent: '36', printed: '0.36299929' },
+    { n: 10, percent: '24', printed: '0.23876481' },
+    { n: 20, percent: '16', printed: '0.16325647' },
+    { n: 30, percent: '13', printed: '0.13186128' },
+    { n: 50, percent: '10', printed: '0.10126996' },
+  ])('of $n runs: by $percent %', ({ n, percent, printed }) => {
+    const points = scatterPoints(n - 1);
+    const averaged = (f: (x: number) => number) =>
+      points.reduce((sum, { x, weight }) => sum + weight * f(x), 0) / points.reduce((sum, p) => sum + p.weight, 0);
+    const relative = Math.sqrt(averaged((x) => x * x) / averaged((x) => x) ** 2 - 1);
+    expect(100 * relative).toAgreeWithPrinted(percent);
+    expect(relative).toAgreeWithPrinted(printed);
+  });
+});
+
 describe('size of the next trial', () => {
   it('documentation of power.t.test in R: 20 each, one deviation apart, are separated with chance 0.8689528', () => {
     expect(chanceToSeparate({ s: 1, dof: 38, n1: 20, n2: 20, difference: 1 })).toAgreeWithPrinted('0.8689528');
@@ -64,7 +85,10 @@ describe('size of the next trial', () => {
     // First column t·√(2/n) of JCGM 100 table G.2; the others by SciPy 1.17, stats.nct.
     { n: 2, observed: '4.303', at80: '5.653489', at90: '6.795612' },
     { n: 3, observed: '2.267', at80: '3.070893', at90: '3.589206' },
+    { n: 4, observed: '1.730', at80: '2.380756', at90: '2.766641' },
     { n: 5, observed: '1.458', at80: '2.024441', at90: '2.347951' },
+    { n: 6, observed: '1.286', at80: '1.795543', at90: '2.080626' },
+    { n: 8, observed: '1.072', at80: '1.506636', at90: '1.744532' },
     { n: 10, observed: '0.940', at80: '1.324949', at90: '1.533692' },
   ])('$n runs each: $observed deviations when observed, $at80 with 80 % chance', ({ n, observed, at80, at90 }) => {
     const pair = { s: 1, dof: 2 * (n - 1), n1: n, n2: n };

@@ -3,6 +3,7 @@ import { hampel, spread } from '../../src/statistics/hampel.ts';
 import { rungeKutta4 } from '../../src/statistics/ode.ts';
 import { effectiveReadings, meanOfReadings } from '../../src/statistics/series.ts';
 import '../matchers.ts';
+import { heatFlowMeter } from './tables/handbook-readings.ts';
 import { lew, mavro, michelso, numAcc4 } from './tables/strd-univariate.ts';
 
 describe('mean, deviation and lag-1 autocorrelation with certified answers (NIST StRD)', () => {
@@ -17,6 +18,17 @@ describe('mean, deviation and lag-1 autocorrelation with certified answers (NIST
     expect(found.mean).toShareDigits(set.mean, 12);
     expect(found.s).toShareDigits(set.s, digits);
     expect(found.lag1).toShareDigits(set.lag1, digits);
+  });
+
+  it('e-Handbook 1.4.2.8, heat flow meter: 9.261460, 0.022789 and 0.281 (from memory; longer digits by an independent script)', () => {
+    const found = meanOfReadings(heatFlowMeter)!;
+    expect(found.n).toBe(195);
+    // 9.2614608: printed cut, not rounded.
+    expect(found.mean).toAgreeWithPrinted('9.261460759');
+    expect(found.s).toAgreeWithPrinted('0.022789');
+    expect(found.s).toShareDigits('0.02278879742484173', 9);
+    expect(found.lag1).toAgreeWithPrinted('0.281');
+    expect(found.lag1).toShareDigits('0.2805783505266263', 9);
   });
 
   it('Mavro: fifty readings at ten a second are worth 1.6, and its mean has 3.4e-4, not 6.1e-5 (n(1 − r)/(1 + r) by hand)', () => {

@@ -38,12 +38,20 @@ describe('all pairs of four groups of five (e-Handbook 7.4.7.1)', () => {
   const difference = (a: string, b: string) => anova.means[names.indexOf(a)]! - anova.means[names.indexOf(b)]!;
   const separated = (a: string, b: string) => Math.abs(difference(a, b)) > halfWidth;
 
-  it('gives the printed intervals of 3 less 1 and 2 less 1', () => {
+  it.each([
+    { pair: ['3', '1'], low: '1.13', high: '5.31', seen: 'printed' },
+    { pair: ['2', '1'], low: '0.29', high: '4.47', seen: 'printed' },
+    { pair: ['2', '4'], low: '0.1326', high: '4.3074', seen: 'independent script' },
+    { pair: ['3', '4'], low: '0.9726', high: '5.1474', seen: 'independent script' },
+    { pair: ['1', '4'], low: '-2.2474', high: '1.9274', seen: 'independent script' },
+    { pair: ['2', '3'], low: '-2.9274', high: '1.2474', seen: 'independent script' },
+  ] as const)('$pair: from $low to $high ($seen)', ({ pair: [a, b], low, high }) => {
+    expect(difference(a, b) - halfWidth).toAgreeWithPrinted(low);
+    expect(difference(a, b) + halfWidth).toAgreeWithPrinted(high);
+  });
+
+  it('has a scatter within the groups of 1.331 (printed), squared', () => {
     expect(anova.s ** 2).toAgreeWithPrinted('1.331');
-    expect(difference('3', '1') - halfWidth).toAgreeWithPrinted('1.13');
-    expect(difference('3', '1') + halfWidth).toAgreeWithPrinted('5.31');
-    expect(difference('2', '1') - halfWidth).toAgreeWithPrinted('0.29');
-    expect(difference('2', '1') + halfWidth).toAgreeWithPrinted('4.47');
   });
 
   it('separates all pairs but 1-4 and 2-3, and the letters say the same', () => {

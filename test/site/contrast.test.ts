@@ -35,6 +35,19 @@ describe('contrast', () => {
     expect(contrast('#000000', '#ffffff')).toBeCloseTo(21, 6);
     expect(contrast('#777777', '#ffffff')).toBeCloseTo(4.48, 2); // commonly quoted as the grey that just fails, no source
   });
+  it.each([
+    // Palette of Okabe and Ito on white; ratios by an independent script from the formula of WCAG 2.2.
+    { colour: '#e69f00', printed: 2.252287600800611 },
+    { colour: '#56b4e9', printed: 2.3074822416402463 },
+    { colour: '#009e73', printed: 3.421139939945999 },
+    { colour: '#f0e442', printed: 1.3223279112195188 },
+    { colour: '#0072b2', printed: 5.185446345779855 },
+    { colour: '#d55e00', printed: 3.8671837898669135 },
+    { colour: '#cc79a7', printed: 3.06103403764584 },
+    { colour: '#767676', printed: 4.542224959605253 },
+  ])('of $colour on white is $printed : 1', ({ colour, printed }) => {
+    expect(contrast(colour, '#ffffff')).toBeCloseTo(printed, 9);
+  });
   it.each(Object.keys(themes) as (keyof typeof themes)[])('has every token in the %s theme', (theme) => {
     expect(Object.keys(themes[theme])).toEqual(expect.arrayContaining([...texts, 'paper', 'tint', 'rule', 'oil-tint']));
   });
