@@ -67,7 +67,7 @@ export function judge(input: {
       basis: pair.basis,
       runs: row.runs.map((r) => r.run.run),
       againstRuns: base.runs.map((r) => r.run.run),
-      notes: celled.notes,
+      notes: [...celled.notes, ...inherited([...row.runs, ...base.runs], quantity)],
     };
   };
 
@@ -194,6 +194,11 @@ function familyFactor(of: { size: number; dof: number; celled: Celled; series: S
 }
 
 const printedDof = [2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 24, 30, 40, 60, 120, Infinity];
+
+/** Flags of the runs behind a figure, each once. */
+const inherited = (runs: Row['runs'], quantity: Group['quantity']): string[] => [
+  ...new Set(runs.flatMap((r) => r.run.results.filter((x) => x.quantity === quantity).flatMap((x) => x.flags ?? []))),
+];
 
 function figures(group: Group, celled: Celled): CellFigure[] {
   const { quantity, at } = group;

@@ -21,6 +21,6 @@ export function flagged(
       .filter((i) => causes.has(`calibration:${i.shareGroup}`))
       .map((i) => texts.overdueNote({ instrument: i.id, due: i.nextDue ?? '' }));
     const level = r.quantity === 'static-level' || r.quantity === 'immersion' ? off : [];
-    return late.length + level.length === 0 ? r : { ...r, notes: [...r.notes, ...late, ...level] };
+    return late.length + level.length === 0 ? r : { ...r, notes: [...r.notes, ...late, ...level], flags: late };
   });
 }

@@ -26,13 +26,16 @@ export function buildLedger(input: {
 }): Ledger {
   const { record, runs, compared, rigShown } = input;
   const naming = namingOf(record);
-  const causes: CauseTable = new Map(compared.causes.map((c): [string, Cause] => [c.id, c]));
+  const sheets = [...oilFigures(record), ...(rigShown ? speedFigures(record) : [])];
+  const causes: CauseTable = new Map(
+    [...compared.causes, ...sheets.flatMap((s) => s.causes ?? [])].map((c): [string, Cause] => [c.id, c]),
+  );
   const make = maker({ ...input, naming, causes });
   const made = [
     ...[...runs.values()].flatMap((run) => run.results.map((r) => make.ofRun(run, r))),
     ...compared.cells.map(make.ofCell),
     ...compared.effects.map(make.ofEffect),
-    ...[...oilFigures(record), ...(rigShown ? speedFigures(record) : [])].map(make.ofSheet),
+    ...sheets.map(make.ofSheet),
   ];
   const byId = new Map<string, Figure>();
   const workings = new Map<string, Working>();

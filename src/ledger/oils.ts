@@ -1,4 +1,5 @@
-import { exact, type Estimate } from '../quantity/estimate.ts';
+import { estimate, exact, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
+import type { PlusMinus } from '../quantity/quantity.ts';
 import { density_kg_m3 } from '../physics/density.ts';
 import { logLogLine, viscosityAt_m2_s } from '../physics/viscosity.ts';
 import { reportedIndex, viscosityIndex } from '../physics/viscosity-index.ts';
@@ -17,43 +18,32 @@ export interface SheetFigure {
   readonly estimate: Estimate;
   readonly relation: string;
   readonly given: readonly Given[];
+  readonly causes?: readonly Cause[];
 }
 
 /** Viscosity at the reference temperatures of the series and 100 °C, density there, and the viscosity index. */
 export function oilFigures(record: SeriesRecord): SheetFigure[] {
   const temperatures = [...new Set([...record.series.reference.sump_K, 373.15])];
   return [...record.oils.values()].flatMap((oil): SheetFigure[] => {
-    const line = logLogLine(oil);
-    const given = [
-      dataGiven(oil, 'viscosity.at-40', 'ν40', oil.nu40_m2_s),
-      dataGiven(oil, 'viscosity.at-100', 'ν100', oil.nu100_m2_s),
-    ];
-    const shared = { subject: { oil: oil.id }, file: oil.file, given };
-    const index = viscosityIndex(oil);
+    const given = [dataGiven(oil, 40), dataGiven(oil, 100)];
+    const shared = { subject: { oil: oil.id }, file: oil.file, given, causes: causesOf(oil) };
+    const viscosities = temperatures.flatMap((sump_K): SheetFigure[] => {
+      const nu = viscosityWith(oil, (o) => lineAt(o, sump_K));
+      return nu === null
+        ? []
+        : [{ ...shared, quantity: 'viscosity', at: { sump_K }, estimate: nu, relation: 'viscosity-log-log' }];
+    });
+    const densities = temperatures.map((sump_K): SheetFigure => ({
+      ...shared,
+      quantity: 'density',
+      at: { sump_K },
+      estimate: exact(density_kg_m3({ ...oil, oil_K: sump_K })),
+      relation: 'density-linear',
+    }));
+    const index = viscosityWith(oil, (o) => viscosityIndex(o));
     return [
-      ...temperatures.flatMap((sump_K): SheetFigure[] => {
-        const nu = line === null ? null : viscosityAt_m2_s({ line, oil_K: sump_K });
-        return [
-          ...(nu === null
-            ? []
-            : [
-                {
-                  ...shared,
-                  quantity: 'viscosity' as const,
-                  at: { sump_K },
-                  estimate: exact(nu),
-                  relation: 'viscosity-log-log',
-                },
-              ]),
-          {
-            ...shared,
-            quantity: 'density' as const,
-            at: { sump_K },
-            estimate: exact(density_kg_m3({ ...oil, oil_K: sump_K })),
-            relation: 'density-linear',
-          },
-        ];
-      }),
+      ...viscosities,
+      ...densities,
       ...(index === null
         ? []
         : [
@@ -61,7 +51,7 @@ export function oilFigures(record: SeriesRecord): SheetFigure[] {
               ...shared,
               quantity: 'viscosity-index' as const,
               at: {},
-              estimate: exact(reportedIndex(index)),
+              estimate: { ...index, value: reportedIndex(index.value) },
               relation: 'viscosity-index',
             },
           ]),
@@ -69,15 +59,56 @@ export function oilFigures(record: SeriesRecord): SheetFigure[] {
   });
 }
 
-const dataGiven = (oil: Oil, path: string, symbol: string, nu_m2_s: number): Given => ({
-  symbol,
-  name: 'kinematic viscosity of the oil sheet',
-  value: nu_m2_s * 1e6,
-  u: null,
-  unit: 'mm²/s',
-  from: {
-    kind: 'note',
-    place: oil.places.get(path) ?? { file: oil.file, line: 1, column: 1 },
-    typed: oil.typed.get(path) ?? '',
-  },
-});
+const lineAt = (oil: Oil, oil_K: number): number | null => {
+  const line = logLogLine(oil);
+  return line === null ? null : viscosityAt_m2_s({ line, oil_K });
+};
+
+/** A figure of an oil with what the stated ± of its two viscosities does to it; without a ± the note claims none. */
+function viscosityWith(oil: Oil, of: (oil: Oil) => number | null): Estimate | null {
+  const value = of(oil);
+  if (value === null) return null;
+  const parts = ([40, 100] as const).flatMap((at): Part[] => {
+    const u = uncertaintyAt(oil, at);
+    const key = at === 40 ? 'nu40_m2_s' : 'nu100_m2_s';
+    const moved = u === 0 ? value : of({ ...oil, [key]: oil[key] + u });
+    return u === 0 || moved === null ? [] : [{ cause: causeId(oil, at), u: moved - value }];
+  });
+  return estimate(value, parts);
+}
+
+const uncertaintyAt = (oil: Oil, at: 40 | 100): number => standard(at === 40 ? oil.nu40PlusMinus : oil.nu100PlusMinus);
+
+const standard = (stated: PlusMinus | undefined): number =>
+  stated === undefined ? 0 : stated.value / (stated.k ?? Math.sqrt(3));
+
+const causeId = (oil: Oil, at: 40 | 100): string => `viscosity:${oil.id}:${at}`;
+
+const causesOf = (oil: Oil): Cause[] =>
+  ([40, 100] as const)
+    .filter((at) => uncertaintyAt(oil, at) > 0)
+    .map((at) => ({
+      id: causeId(oil, at),
+      name: `viscosity of ${oil.id} at ${at} °C`,
+      kind: 'offset',
+      distribution: (at === 40 ? oil.nu40PlusMinus : oil.nu100PlusMinus)?.k == null ? 'rectangular' : 'normal',
+      dof: Infinity,
+      scope: 'series',
+    }));
+
+const dataGiven = (oil: Oil, at: 40 | 100): Given => {
+  const path = `viscosity.at-${at}`;
+  const u = uncertaintyAt(oil, at);
+  return {
+    symbol: `ν${at}`,
+    name: 'kinematic viscosity of the oil sheet',
+    value: (at === 40 ? oil.nu40_m2_s : oil.nu100_m2_s) * 1e6,
+    u: u === 0 ? null : u * 1e6,
+    unit: 'mm²/s',
+    from: {
+      kind: 'note',
+      place: oil.places.get(path) ?? { file: oil.file, line: 1, column: 1 },
+      typed: oil.typed.get(path) ?? '',
+    },
+  };
+};

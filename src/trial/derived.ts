@@ -66,6 +66,8 @@ export interface Result {
   readonly relation: string;
   readonly method: string;
   readonly notes: readonly string[];
+  /** Those of the notes that every figure made of this one inherits, such as an overdue instrument. */
+  readonly flags?: readonly string[];
   readonly given: readonly Given[];
   readonly steps: readonly Step[];
 }
