@@ -72,14 +72,14 @@ function articleLead(view: View, article: Article, effects: readonly Effect[]): 
     : clauses;
 }
 
-/** "Spin power at 290 wheel rpm, sump 60 °C less that of P0 pressed bowl: −29.4 ± 8.4 W with 2.40 L (separated). " */
+/** "Spin power at 290 wheel rpm, sump 60 °C stands from that of P0 pressed bowl by −29.4 ± 8.4 W with 2.40 L (separated). " */
 function headline(view: View, effects: readonly Effect[]): Span[] {
   const [first] = effects;
   if (first === undefined) return [];
   return [
-    `${capital(figureWords({ quantity: first.quantity, at: effectFigure(view, first)?.at ?? {} }))} less that of `,
+    `${capital(figureWords({ quantity: first.quantity, at: effectFigure(view, first)?.at ?? {} }))} stands from that of `,
     articleSpan(view, first.against.article),
-    ': ',
+    ' by ',
     ...listed(
       effects.map((effect): Span[] => {
         const figure = effectFigure(view, effect);
@@ -108,7 +108,7 @@ function effectsSection(view: View, article: Article, effects: readonly Effect[]
   if (effects.length === 0) return null;
   const ordered = [...effects]
     .filter(({ quantity }) => quantity !== 'spin-torque')
-    .sort((a, b) => rankOf(a.quantity) - rankOf(b.quantity));
+    .sort((a, b) => rankOf(a.quantity) - rankOf(b.quantity) || byConditions(a.at, b.at) || fillOrder(a) - fillOrder(b));
   const main = ordered.filter((e) => isHeadline(view, e));
   const rest = ordered.filter((e) => !main.includes(e));
   const tilted = rest.filter((e) => e.cell.tilt_ratio !== 0 || e.against.tilt_ratio !== 0);
@@ -155,6 +155,14 @@ function effectRow(view: View, effect: Effect): TableRow[] {
     ),
   ];
 }
+
+/** Warmer after colder, faster after slower; own temperature last. */
+const byConditions = (a: Effect['at'], b: Effect['at']): number =>
+  temperature(a) - temperature(b) ||
+  (a.outputSpeed_rad_s ?? 0) - (b.outputSpeed_rad_s ?? 0) ||
+  (a.limit_K ?? 0) - (b.limit_K ?? 0);
+const temperature = ({ sump_K }: Effect['at']): number => (sump_K === 'own' ? 1e9 : (sump_K ?? 0));
+const fillOrder = ({ cell }: Effect): number => cell.fill_m3;
 
 /** The oil is named where it is not the baseline's. */
 const withWords = (view: View, cell: Cell): string =>

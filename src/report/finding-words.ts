@@ -61,7 +61,7 @@ function findingBlocks(view: View, finding: Finding): Block[] {
     ...(text === null ? [] : [{ kind: 'code', language: 'text', text } as const]),
     facts([
       ['What is there', [says]],
-      ['Why it will not do', [why]],
+      ['Why it matters', [why]],
       ['What to write', [write]],
       effect === undefined ? null : ['What becomes of it', [effect]],
     ]),

@@ -105,7 +105,7 @@ cells:
     id: 'note-article',
     heading: 'An article',
     file: 'pan-depth/articles/A1.md',
-    says: 'What is compared, how it was come by, and how much oil stands below each height in it.',
+    says: 'What is compared, how it was obtained, and how much oil stands below each height in it.',
     yaml: `id: A1
 name: deep pan
 kind: bowl

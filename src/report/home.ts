@@ -23,11 +23,10 @@ export function homePage({ book }: BookInput, views: readonly View[]): Page {
       section('about', 'About these pages', [
         listOf([
           [link('guide/', 'How to read a page'), ', and how to start a book of your own.'],
-          [link('method/', 'How figures are come by'), ', with every relation, its source and its checks.'],
+          [link('method/', 'How figures are found'), ', with every relation, its source and its checks.'],
           [link('cautions/', 'What to mind at the rig'), ', and whose word counts.'],
           [link('words/', 'The words'), ', each with one meaning.'],
         ]),
-        prose(`Corrections: ${book.contact}. Licence: ${book.licence}.`),
       ]),
     ],
   };
@@ -37,11 +36,12 @@ function seriesSection(view: View, first: boolean): Section {
   const { series } = view;
   const baseline = view.articles.get(series.baseline.article);
   const toSeries: Span = link(view.base, series.title);
+  const drawing = first && baseline ? sectionDrawing(view, baseline, `section-${series.id}`) : null;
   return section(
     series.id,
     series.title,
     [
-      first && baseline ? sectionDrawing(view, baseline, `section-${series.id}`) : null,
+      drawing,
       prose(series.question),
       first ? null : prose(...standingOneLine(view)),
       prose(
@@ -57,9 +57,12 @@ function seriesSection(view: View, first: boolean): Section {
       ),
     ],
     baseline
-      ? [{ name: 'Drawn.', text: [articleSpan(view, baseline.id), ', which everything is compared with.'] }].filter(
-          () => first,
-        )
+      ? [
+          {
+            name: first && drawing !== null ? 'Drawn above.' : 'Compared with.',
+            text: [articleSpan(view, baseline.id), ', the baseline of the series.'],
+          },
+        ]
       : [],
   );
 }

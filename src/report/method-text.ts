@@ -1,7 +1,7 @@
 import type { Section } from './page.ts';
 import { listOf, prose, section, strong, verdict } from './spans.ts';
 
-/** How figures are come by, in words; the relations with their numbers follow on the same page. */
+/** How figures are found, in words; the relations with their numbers follow on the same page. */
 export const methodText: readonly Section[] = [
   section(
     'files',

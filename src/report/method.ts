@@ -17,12 +17,12 @@ export function methodPage(chapters: readonly Chapter[]): Page {
     kind: 'method',
     path: 'method/',
     title: 'Method',
-    description: 'How figures are come by: methods in words, relations with range, source and checks.',
+    description: 'How figures are found: methods in words, relations with range, source and checks.',
     whereabouts: ['The book · method'],
     lead: [
       relations.length === 0
-        ? 'How figures are come by, from the raw file to the standing.'
-        : `How figures are come by, from the raw file to the standing. ${capital(counts(relations.length, 'relation'))} ${relations.length === 1 ? 'is' : 'are'} held to ${counts(all.length, 'check')}, ${counts(published, 'of them printed', 'of them printed')} in a text that was read; ${agree === all.length ? 'all agree' : `${numberText(agree, 0)} agree`} today.`,
+        ? 'How figures are found, from the raw file to the standing.'
+        : `How figures are found, from the raw file to the standing. ${capital(counts(relations.length, 'relation'))} ${relations.length === 1 ? 'is' : 'are'} held to ${counts(all.length, 'check')}, ${counts(published, 'of them printed', 'of them printed')} in a text that was read; ${agree === all.length ? 'all agree' : `${numberText(agree, 0)} agree`} today.`,
     ],
     banners: [],
     series: null,
@@ -48,13 +48,15 @@ const rules = (): Section =>
     ),
   ]);
 
-const ruleSection = (m: Method): Section =>
-  section(
+const ruleSection = (m: Method): Section => ({
+  ...section(
     m.id,
     m.title,
     [{ kind: 'formula', latex: m.formula.latex, plain: m.formula.plain }, prose(m.says)],
     [{ name: 'Source.', text: [m.source] }],
-  );
+  ),
+  minor: true,
+});
 
 export const relationPath = (id: string): string => `method/#${id}`;
 
@@ -79,7 +81,7 @@ const contents = (chapters: readonly Chapter[]): Section =>
         ]),
       ),
     ],
-    [{ name: 'Grades.', text: [`${Object.values(grades).join('; ')}.`] }],
+    [{ name: 'Grades.', text: [`${capital(Object.values(grades).join('; '))}.`] }],
   );
 
 const grades: Readonly<Record<Relation['grade'], string>> = {
@@ -90,7 +92,7 @@ const grades: Readonly<Record<Relation['grade'], string>> = {
 };
 
 function relationSection(relation: Relation, checks: ReturnType<typeof today>): Section {
-  return section(
+  const whole = section(
     relation.id,
     relation.title,
     [
@@ -103,9 +105,10 @@ function relationSection(relation: Relation, checks: ReturnType<typeof today>): 
     [
       { name: 'Source.', text: [sourceWords(sources[relation.source])] },
       { name: 'Range.', text: [rangeWords(relation)] },
-      { name: 'Grade.', text: [`${grades[relation.grade]}.`] },
+      { name: 'Grade.', text: [`${capital(grades[relation.grade])}.`] },
     ],
   );
+  return { ...whole, minor: true };
 }
 
 const symbolTable = (relation: Relation): Block =>
@@ -144,7 +147,7 @@ function rangeWords({ range, symbols }: Relation): string {
   if (range.length === 0) return 'None stated.';
   return `${range
     .map((limit) => {
-      const unit = symbols.find(({ symbol }) => symbol === limit.symbol)?.unit ?? '1';
+      const unit = (symbols.find(({ symbol }) => symbol === limit.symbol)?.unit ?? '1').replace(/^m²\/s$/, 'mm²/s');
       return `${limit.symbol} ${rangeText(limit.from, limit.to, unit)}: ${limit.why}`;
     })
     .join('; ')}.`;

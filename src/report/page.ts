@@ -45,6 +45,8 @@ export interface Banner {
 }
 
 export interface Section {
+  /** One of many of its kind: listed by its parent section, not in the index of the page. */
+  readonly minor?: true;
   /** Anchor; unique on the page. */
   readonly id: string;
   readonly heading: string | null;

@@ -53,7 +53,7 @@ export function rigPage(view: View): Page {
       section(
         'instruments',
         'Instruments',
-        [instrumentTable(rig), ...rig.instruments.flatMap(details)],
+        [instrumentTable(rig), details(rig)],
         [
           {
             name: 'Limits or k.',
@@ -222,41 +222,39 @@ const instrumentTable = (rig: Rig): Block =>
     })),
   );
 
-function details({
-  id,
-  measures,
-  certificate,
-  checkedOn,
-  position,
-  repeat,
-  zero,
-  zeroPolicy,
-  tip_z_m,
-}: Instrument): Block[] {
-  const unit = unitFor[measures] ?? '1';
-  const rows = [
-    position === null ? null : (['Place', [position]] as const),
-    certificate === null ? null : (['Certificate', [certificate]] as const),
-    checkedOn === null ? null : (['Checked in place', [dateWords(checkedOn)]] as const),
-    repeat === null ? null : (['Repeat, one standard deviation', [repeatText(repeat, measures, unit)]] as const),
-    zero === 0 ? null : (['Kept zero, taken off every reading', [quantityText(zero, unit, 2)]] as const),
-    zeroPolicy === 'none'
-      ? null
-      : (['Zero', [zeroPolicy === 'kept' ? 'kept from the rig sheet' : 'read before and after each run']] as const),
-    tip_z_m.size === 0
-      ? null
-      : ([
-          'Tip',
-          [
-            [...tip_z_m]
-              .map(
-                ([article, z_m]) => `${quantityText(z_m, 'mm', 0)} in ${article === 'other' ? 'the others' : article}`,
-              )
-              .join(', '),
-          ],
-        ] as const),
-  ].filter((r) => r !== null);
-  return rows.length === 0 ? [] : [fold(id, facts(rows))];
+/** What else is known of an instrument, a row each; one that says no more has none. */
+function details(rig: Rig): Block | null {
+  const rows = rig.instruments
+    .map((instrument) => ({ id: instrument.id, place: instrument.position, more: remarks(instrument) }))
+    .filter(({ place, more }) => place !== null || more.length > 0);
+  if (rows.length === 0) return null;
+  return fold(
+    'Place, certificate, zero and repeat of each',
+    tableBlock(
+      'instrument-details',
+      ['instrument', 'wide place', 'wide what else is known'],
+      rows.map(({ id, place, more }) => row(id, place ?? 'not stated', capital(more.join('; ')))),
+    ),
+  );
+}
+
+function remarks(of: Instrument): string[] {
+  const unit = unitFor[of.measures] ?? '1';
+  const tips = [...of.tip_z_m].map(
+    ([article, z_m]) => `${quantityText(z_m, 'mm', 0)} in ${article === 'other' ? 'the others' : article}`,
+  );
+  return [
+    of.certificate === null ? '' : `certificate ${of.certificate}`,
+    of.checkedOn === null ? '' : `checked in place ${dateWords(of.checkedOn)}`,
+    of.repeat === null ? '' : `repeats within ${repeatText(of.repeat, of.measures, unit)}, one standard deviation`,
+    of.zero === 0 ? '' : `a kept zero of ${quantityText(of.zero, unit, 2)} is taken off every reading`,
+    of.zeroPolicy === 'none'
+      ? ''
+      : of.zeroPolicy === 'kept'
+        ? 'zero kept from the rig sheet'
+        : 'zero read before and after each run',
+    tips.length === 0 ? '' : `tip at ${tips.join(', ')}`,
+  ].filter((remark) => remark !== '');
 }
 
 /** A spread of temperatures is a difference. */

@@ -20,7 +20,7 @@ import { facts, fold, listed, prose, row, section, tableBlock } from './spans.ts
 import { celsius, excludedIn, minutes, pointsOf, traceNamed, traceTable } from './traces.ts';
 import { derivedOf, type View } from './view.ts';
 
-/** A loaded heat-up: the curve, the limits it crossed, where it is heading, and how that was come by. */
+/** A loaded heat-up: the curve, the limits it crossed, where it is heading, and how that was found. */
 export function heatUpPage(view: View, run: Run): Page {
   const derived = derivedOf(view, run.id);
   const [final] = runFigures(view, run.id, 'final-temperature');
@@ -32,7 +32,7 @@ export function heatUpPage(view: View, run: Run): Page {
       givesSection(view, run, () => false, [howSure(view, final), besideTheLoss(view, run), rawFileNote(view, run)]),
       derived === undefined || derived.models.length === 0
         ? null
-        : section('models', 'How the final temperature was come by', modelBlocks(derived), [remarksNote(derived)]),
+        : section('models', 'How the final temperature was found', modelBlocks(derived), [remarksNote(derived)]),
       conditionsSection(view, run),
     ],
   });
@@ -85,8 +85,8 @@ function heatUpChart(view: View, run: Run, derived: DerivedRun | undefined): Blo
     title: `Sump temperature of ${run.id} against time`,
     alternative: `Sump temperature against minutes under load, ${lines.map(({ label }) => label).join(', ')}; ${derived.crossings.map(crossingWords).join('; ')}. The table below holds points of the same lines.`,
     caption: [
-      ...(baseline ? ['Dashed: the baseline run ', runLink(view, baseline.run), '. '] : []),
-      `Limits are dotted; circles are sustained crossings${view.plan ? ` (${quantityText(view.plan.sustained_s, 's', 0)})` : ''}.`,
+      ...(baseline ? ['The dashed curve is the baseline run ', runLink(view, baseline.run), '. '] : []),
+      `Level dashed lines are limits; circles are sustained crossings${view.plan ? ` (${quantityText(view.plan.sustained_s, 's', 0)})` : ''}.`,
     ],
     data: {
       kind: 'trace',

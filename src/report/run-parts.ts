@@ -20,7 +20,7 @@ import { largestCauses } from './doubt.ts';
 import { findingsSection } from './finding-words.ts';
 import { noteSection } from './note-fields.ts';
 import type { Banner, Block, MarginNote, Page, Section, Span } from './page.ts';
-import { link, prose, row, section, tableBlock } from './spans.ts';
+import { link, listNote, prose, row, section, tableBlock } from './spans.ts';
 import { derivedOf, type View } from './view.ts';
 
 /** What the four kinds of run sheet share; each is composed by hand from these. */
@@ -141,9 +141,7 @@ export function givesSection(
             ),
           ),
     ],
-    shared.length === 0
-      ? margin
-      : [...margin, { name: 'Holds for several.', text: [], list: shared.map((text) => [text]) }],
+    shared.length === 0 ? margin : [...margin, listNote('True of several figures.', shared)],
   );
 }
 
@@ -174,7 +172,7 @@ export function besideTheLoss(view: View, run: Run): MarginNote {
 
 export function remarksNote(derived: DerivedRun | undefined): MarginNote | null {
   if (derived === undefined || derived.remarks.length === 0) return null;
-  return { name: 'Seen in it.', text: [], list: derived.remarks.map((remark) => [remark]) };
+  return listNote('Seen in it.', derived.remarks);
 }
 
 /** Notes that several figures of a sheet share stand once, in the margin. */

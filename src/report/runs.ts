@@ -44,7 +44,7 @@ function runsPage(view: View): Page {
     description: `All runs of ${view.series.title}.`,
     whereabouts: [link(view.base, view.series.title), ' · runs'],
     lead: [
-      `${capital(counts(view.runs.length, 'run'))}, in the order they were run; ${out === 0 ? 'all of them count' : `${counts(out, 'of them counts', 'of them count')} for nothing and ${out === 1 ? 'says' : 'say'} why`}.`,
+      `${capital(counts(view.runs.length, 'run'))}, in the order they were run; ${out === 0 ? 'all of them count' : `${counts(out, 'of them gives', 'of them give')} no figures and ${out === 1 ? 'says' : 'say'} why`}.`,
       ...(view.held.runs === 0
         ? []
         : [` ${capital(counts(view.held.runs, 'run is', 'runs are'))} held back by the house.`]),

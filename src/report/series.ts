@@ -191,7 +191,7 @@ function sheetsSection(view: View) {
         'Runs',
         [
           sheet('runs/', counts(view.runs.length, 'run')),
-          out === 0 ? '' : `, of which ${counts(out, 'counts', 'count')} for nothing`,
+          out === 0 ? '' : `; ${counts(out, 'gives', 'give')} no figures`,
         ].filter((s) => s !== ''),
       ],
       ['Figures', [sheet('ledger/', 'Ledger')]],

@@ -26,6 +26,14 @@ export const section = (
   margin: margin.filter((note) => note !== null),
 });
 
+/** A margin note made of short remarks: one is a sentence behind its name, several are a list. */
+export const listNote = (name: string, remarks: readonly string[]): MarginNote => {
+  const [only] = remarks;
+  return only !== undefined && remarks.length === 1
+    ? { name, text: [/[.!?]$/.test(only) ? capital(only) : `${capital(only)}.`] }
+    : { name, text: [], list: remarks.map((remark) => [remark]) };
+};
+
 /** Columns in short: "wide figure", "number value", "bar share", "class". */
 export function table(
   id: string,

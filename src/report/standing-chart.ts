@@ -16,7 +16,7 @@ import {
 import { displayUnit, halfWidth, inDisplay, plusMinusText } from './digits.ts';
 import type { Chart, Span, StandingData, Table, TableRow } from './page.ts';
 import { capital, counts, row, table } from './spans.ts';
-import { effectFigure, rowVerdict, shownRows, whereWords } from './standing-words.ts';
+import { effectFigure, insteadSpans, rowVerdict, shownRows, whereWords } from './standing-words.ts';
 import type { View } from './view.ts';
 
 /** Quantities that are loss: they never stand without pinion supply and bearing rise beside them. */
@@ -34,7 +34,13 @@ export function standingChart(view: View, standing: Standing, id: string): Chart
     title: `${noun} of each article and fill less the baseline, with intervals`,
     alternative: `${capital(counts(ranked, 'difference'))} of ${noun} from ${articleWords(view, standing.against.article)} as dots with intervals, in ${unit}. ${whereWords(view, standing)}. The table below holds the same numbers.`,
     caption: [
-      `Groups that share a letter are not separated (all pairs, Tukey–Kramer). Intervals hold for all rows together. Drawn from ${counts(runs.size, 'run')}.`,
+      ranked === 0
+        ? 'Nothing is ranked here; the table says why.'
+        : `Groups that share a letter are not separated (all pairs, Tukey–Kramer). Intervals hold for all rows together. Drawn from ${counts(runs.size, 'run')}.`,
+      ...rows.flatMap((of) => {
+        const instead = insteadSpans(view, standing, of);
+        return instead.length === 0 ? [] : [' Not ranked: ', ...cellSpans(view, of.cell), ...instead, '.'];
+      }),
     ],
     data: standingData(
       view,
@@ -71,7 +77,7 @@ function standingRow(view: View, standing: Standing, of: StandingRow, loss: bool
     figure ? doubtOf(figure) : '—',
     of.effect ? plusMinusText(standing.quantity, halfWidth(of.effect.simultaneous)) : '—',
     of.letters,
-    rowVerdict(of),
+    [...rowVerdict(of), ...insteadSpans(view, standing, of)],
     of.effect?.basis ?? '',
     ...(loss ? [bearingSpans(view, of)] : []),
   );

@@ -1,5 +1,5 @@
 import type { Figure } from '../ledger/figure.ts';
-import { conditionsOf } from '../ledger/ids.ts';
+import { cellName, conditionsOf } from '../ledger/ids.ts';
 import type { Effect, Standing, StandingRow } from '../trial/compared.ts';
 import { rankOf } from './figure-order.ts';
 import {
@@ -43,19 +43,20 @@ export function standingsInOrder(view: View): readonly Standing[] {
     .map(({ standing }) => standing);
 }
 
-/** "At 290 wheel rpm and 60 °C three of seven are separated from the baseline" */
+/** "At 290 wheel rpm and 60 °C three of seven set-ups are separated from the baseline" */
 export function standingTitle(view: View, standing: Standing): string {
   const rows = shownRows(view, standing).filter(({ effect }) => effect !== null);
   const separated = rows.filter(({ effect }) => effect?.separated === true).length;
   const where = whereWords(view, standing);
   if (rows.length === 0) return `${where} nothing can be compared yet`;
-  if (rows.length === 1)
-    return `${where} the one compared is ${separated === 1 ? '' : 'not '}separated from the baseline`;
+  const [only] = rows;
+  if (only !== undefined && rows.length === 1)
+    return `${where} ${only.cell.article}, ${cellDetail(only.cell)}, is ${separated === 1 ? '' : 'not '}separated from the baseline`;
   if (separated === 0)
-    return `${where} ${rows.length === 2 ? 'neither' : `none of ${countWord(rows.length)}`} is separated from the baseline`;
+    return `${where} ${rows.length === 2 ? 'neither of two set-ups' : `none of ${countWord(rows.length)} set-ups`} is separated from the baseline`;
   if (separated === rows.length)
-    return `${where} ${rows.length === 2 ? 'both' : `all ${countWord(rows.length)}`} are separated from the baseline`;
-  return `${where} ${countWord(separated)} of ${countWord(rows.length)} ${separated === 1 ? 'is' : 'are'} separated from the baseline`;
+    return `${where} ${rows.length === 2 ? 'both set-ups' : `all ${countWord(rows.length)} set-ups`} are separated from the baseline`;
+  return `${where} ${countWord(separated)} of ${countWord(rows.length)} set-ups ${separated === 1 ? 'is' : 'are'} separated from the baseline`;
 }
 
 /** "At 290 wheel rpm and 60 °C", "By time to 95 °C", "By final rise above ambient" */
@@ -96,9 +97,10 @@ export function standingSentence(view: View, standing: Standing): Span[] {
 export function rowVerdict(row: StandingRow): Span[] {
   if (row.baseline) return ['baseline'];
   if (row.effect === null)
-    return [verdict('not ranked'), row.refused.length === 0 ? '' : ` (${row.refused.join('; ')})`].filter(
-      (s) => s !== '',
-    );
+    return [
+      verdict('not ranked'),
+      row.refused.length === 0 ? '' : ` (${row.refused.map(reasonWords).join('; ')})`,
+    ].filter((s) => s !== '');
   return [verdict(row.effect.separated ? 'separated' : 'not separated')];
 }
 
@@ -110,6 +112,27 @@ function rowSpans(view: View, row: StandingRow): Span[] {
     ...(figure ? [' (', cited(view, figure), ')'] : []),
   ];
 }
+
+/** A row that is not ranked may still be compared with something else under the same conditions: " (−38 ± 9 W from P0, 3.20 L, separated)". */
+export function insteadSpans(view: View, { quantity, at }: Standing, { cell, baseline, effect }: StandingRow): Span[] {
+  if (baseline || effect !== null) return [];
+  const others = view.input.compared.effects
+    .filter((e) => e.quantity === quantity && cellName(e.cell) === cellName(cell) && sameConditions(e.at, at))
+    .filter((e) => view.articles.has(e.against.article))
+    .flatMap((e): Span[][] => {
+      const figure = effectFigure(view, e);
+      if (figure === undefined) return [];
+      const against = `${e.against.article}, ${cellDetail(e.against)}`;
+      return [[cited(view, figure), ` from ${against}, `, verdict(e.separated ? 'separated' : 'not separated')]];
+    });
+  return others.length === 0 ? [] : [' (', ...listed(others), ')'];
+}
+
+const sameConditions = (a: Standing['at'], b: Standing['at']): boolean =>
+  a.outputSpeed_rad_s === b.outputSpeed_rad_s && a.sump_K === b.sump_K && a.limit_K === b.limit_K;
+
+/** A reason in brackets behind "not ranked" need not end with it. */
+export const reasonWords = (reason: string): string => reason.replace(/: not ranked$/, '');
 
 function sideOf({ effect }: StandingRow): string {
   if (effect === null) return 'not ranked';

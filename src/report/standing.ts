@@ -1,16 +1,17 @@
 import { cellName } from '../ledger/ids.ts';
-import type { Standing } from '../trial/compared.ts';
-import { articleSpan, cellDetail, cellSpans, quantityWords } from './cite.ts';
+import type { Standing, StandingRow } from '../trial/compared.ts';
+import { articleSpan, cellDetail, cellFigures, cited, quantityWords } from './cite.ts';
 import { displayUnit, numberText, plusMinusText } from './digits.ts';
 import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
-import { link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
 import { bearingSpans, isLoss, standingChart } from './standing-chart.ts';
 import { otherConditions } from './standing-table.ts';
 import {
   effectFigure,
   mainStanding,
+  reasonWords,
   shownRows,
   standingSentence,
   standingsInOrder,
@@ -64,23 +65,29 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
 
 /** Less loss may mean less oil at the pinion: the two are read together, value by value. */
 export function lossNotice(view: View, standing: Standing): Block {
-  const rises = shownRows(view, standing).map((of): Span[] => [
-    ...cellSpans(view, of.cell),
-    ' ',
-    ...bearingSpans(view, of),
-  ]);
-  const measured = rises.some((spans) => spans.some((span) => typeof span !== 'string' && span.kind === 'figure'));
+  const rises = shownRows(view, standing).flatMap((of): Span[][] => {
+    const spans = riseSpans(view, of);
+    return spans.length === 0 ? [] : [[`${of.cell.article} ${cellDetail(of.cell)} `, ...spans]];
+  });
   return {
     kind: 'notice',
     code: 'beside-the-loss',
     text: [
-      'Read with it: ',
-      ...(measured
-        ? ['pinion bearing above sump, and less the baseline’s in brackets: ', ...listed(rises)]
-        : ['pinion bearing above sump was not measured under these conditions']),
+      'Read with it, ',
+      ...(rises.length > 0
+        ? ['pinion bearing above sump: ', ...listed(rises)]
+        : ['pinion bearing above sump: not measured under these conditions']),
       '. Pinion supply not graded here yet.',
     ],
   };
+}
+
+/** The rise of the baseline, and of the others how far they stand from it; their own values stand in the table. */
+function riseSpans(view: View, of: StandingRow): Span[] {
+  const [change] = of.effect ? cellFigures(view, of.cell, 'bearing-rise', of.effect.against) : [];
+  if (change) return [cited(view, change)];
+  const own = bearingSpans(view, of).filter((span) => typeof span !== 'string');
+  return own.length === 0 ? [] : [...own, of.baseline ? ' (the others less this)' : ' in all'];
 }
 
 export function sureNote(view: View, standing: Standing): MarginNote {
@@ -92,9 +99,11 @@ export function sureNote(view: View, standing: Standing): MarginNote {
     name: 'How sure.',
     text: [
       repeatability === null
-        ? 'One run each; scatter comes from the causes that are known, not from repeats. '
+        ? first === undefined
+          ? 'Nothing was repeated and no scatter is known, so no interval is formed. '
+          : 'One run each; scatter comes from the causes that are known, not from repeats. '
         : `One refit scatters by ${spread(standing.quantity, repeatability.s)} (one standard deviation, pooled, ${numberText(repeatability.dof, 0)} degrees of freedom). `,
-      'Intervals are of the difference from the baseline that brackets it. ',
+      ...(first === undefined ? [] : ['Intervals are of the difference from the baseline that brackets it. ']),
       ...(first === undefined || causes === null || first === null
         ? []
         : [`Of the doubt in ${first.cell.article}, ${cellDetail(first.cell)}, ${causes}.`]),
@@ -124,11 +133,7 @@ function smallestNote(standing: Standing): MarginNote | null {
   };
 }
 
-const notesNote = ({ notes }: Standing): MarginNote => ({
-  name: 'Rests on.',
-  text: [],
-  list: notes.map((note) => [note]),
-});
+const notesNote = ({ notes }: Standing): MarginNote => listNote('Rests on.', notes.map(reasonWords));
 
 /** A spread in SI, with its unit and without a sign: "6.0 W". */
 const spread = (quantity: Standing['quantity'], si: number): string =>
@@ -142,7 +147,7 @@ function notRanked(view: View): Section | null {
   if (refusals.length === 0) return null;
   const pairs = [...groupBy(refusals, ({ cell, against }) => `${cellName(cell)}|${cellName(against)}`).values()];
   return section('not-ranked', 'Not ranked', [
-    prose('These were run under conditions that do not match, so no difference is formed.'),
+    prose('No difference is formed between these; the reason stands beside each.'),
     tableBlock(
       'not-ranked-table',
       ['wide article and fill', 'against', 'wide reason', 'wide quantities'],
@@ -151,7 +156,7 @@ function notRanked(view: View): Section | null {
         return row(
           [articleSpan(view, cell.article), `, ${cellDetail(cell)}, ${cell.oil}`],
           `${against.article}, ${cellDetail(against)}, ${against.oil}`,
-          reasons.join('; '),
+          reasons.map(reasonWords).join('; '),
           [...new Set(list.map(({ quantity }) => quantityWords(quantity)))].join(', '),
         );
       }),

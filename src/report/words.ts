@@ -22,7 +22,10 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       ['tube lip, filler lip', 'The heights at which oil runs into the axle tubes, and out of the filler.'],
       ['carry-over', 'Oil that the ring gear flings to the pinion bearings. Without it they run on what they hold.'],
       ['breather', 'The opening that keeps the housing at the pressure of the room.'],
-      ['viscosity', 'How unwillingly the oil shears. Kinematic viscosity is given in mm²/s, at a temperature.'],
+      [
+        'viscosity',
+        'How strongly the oil resists being sheared. Kinematic viscosity is given in mm²/s, at a temperature.',
+      ],
     ],
   },
   {
@@ -41,7 +44,7 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       ['store', 'Heat that one kelvin more of housing, gears and oil takes up, kJ/K.'],
       [
         'final temperature, final rise',
-        'Where a heat-up is heading if it went on, and that temperature less ambient. It is extrapolated, and says how.',
+        'Where a heat-up would end if it went on, and that temperature less ambient. It is extrapolated, and says how.',
       ],
       [
         'time to limit',
@@ -120,9 +123,9 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       ['step', 'A part of a run at one speed.'],
       ['sheet', 'The page of one thing: article, oil, rig, plan, run.'],
       ['figure', 'A value that a page shows. Each has a name that stays, and a working.'],
-      ['working', 'How a figure was come by: what was given, by which relation, with which numbers, and how sure.'],
+      ['working', 'How a figure was found: what was given, by which relation, with which numbers, and how sure.'],
       ['ledger', 'The one home of all figures of a series.'],
-      ['set aside', 'A run that counts for nothing, listed with its reason.'],
+      ['set aside', 'A run whose figures are not used; it stays listed, with its reason.'],
       ['finding', 'Something the checks found in a note or a logger file, with its line and what to write.'],
     ],
   },

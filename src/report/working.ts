@@ -29,7 +29,7 @@ function workingPage(
     kind: 'working',
     path,
     title: `${capital(quantityWords(first.quantity))} of ${name}`,
-    description: `How the ${quantityWords(first.quantity)} of ${name} was come by.`,
+    description: `How the ${quantityWords(first.quantity)} of ${name} was found.`,
     whereabouts: [
       link(view.base, view.series.title),
       ' · ',
@@ -41,7 +41,7 @@ function workingPage(
       figures.length === 1 ? wholeOf(first, view.withUs) : `these ${numberText(figures.length, 0)} figures`,
       ` of `,
       ...subject,
-      figures.length === 1 ? ' was come by.' : ' were come by.',
+      figures.length === 1 ? ' was found.' : ' were found.',
     ],
     banners: [],
     series: view.series.id,

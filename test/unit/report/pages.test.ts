@@ -111,7 +111,7 @@ describe('what a page says first', () => {
 
   it('says the finding of the standing in its title, and counts who is not ranked out', () => {
     expect(plainSpaces(page('series/pan/standing/').title)).toBe(
-      'At 300 wheel rpm and 60 °C the one compared is separated from the baseline',
+      'At 300 wheel rpm and 60 °C A1, 2.40 L, is separated from the baseline',
     );
     expect(textsOf(page('series/pan/standing/'))).toContain('not ranked');
     expect(textsOf(page('series/pan/standing/'))).toContain('ambient differs by 4.1 K');
