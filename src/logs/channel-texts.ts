@@ -85,6 +85,14 @@ export const powerGained = (place: Place, input: string, output: string, in_W: n
     `More cannot leave than enters: ${input} or ${output} has the wrong unit, sign or column.`,
     'Correct unit, sign or column of the one that is wrong in the map.',
   );
+export const powerBack = (place: Place, input: string, speed: string, in_W: number): Finding =>
+  error(
+    'power-back',
+    place,
+    `On the mean ${writeNumber(in_W, 0)} W enter at the input: ${input} and ${speed} have opposite signs.`,
+    'An axle that drives nothing takes power in and cannot give it back.',
+    'Write  sign: -1  for the one of the two that is turned, in the map.',
+  );
 export const ambientAbove = (place: Place, ambient: string, sump: string, by_K: number): Finding => {
   const says = `${ambient} lies above ${sump} all through, by ${writeNumber(by_K, 1)} K on the mean.`;
   const write = 'Check which probe is on which column, and the units of both.';

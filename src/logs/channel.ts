@@ -51,7 +51,8 @@ export function placeOf(c: Channel, row: number): Place {
 const written = (value: number, digits: number): string => `${Number(value.toPrecision(digits))}`.replace('-', '−');
 
 /** SI as the bench reads it, in the unit of the map. */
-export const reads = (c: Channel, si: number): string => `${written(fromSI(c.unit, si), 5)} ${c.unit.name}`;
+export const reads = (c: Channel, si: number, digits = 5): string =>
+  `${written(fromSI(c.unit, si), digits)} ${c.unit.name}`;
 
 /** A change as the bench reads it: of °C in K, of anything else in its unit. */
 export const differs = (c: Channel, change: number): string =>

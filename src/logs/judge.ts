@@ -68,6 +68,6 @@ function otherUnit(c: Channel, [low, high]: readonly [number, number]): string |
   });
   const [unit] = fits;
   if (fits.length !== 1 || unit === undefined) return null;
-  const [from, to] = [low, high].map((si) => reads(c, toSI(unit, fromSI(c.unit, si))));
+  const [from, to] = [low, high].map((si) => reads(c, toSI(unit, fromSI(c.unit, si)), 3));
   return `read as ${unit.name} it is ${from!} to ${to!}`;
 }

@@ -5,7 +5,7 @@ import type { Collector } from './collect.ts';
 import type { Head } from './header.ts';
 import { placeIn, quoteMark, textOf, type Line, type LogText } from './lines.ts';
 import { readNumber } from './number.ts';
-import { readOddCell } from './odd-cell.ts';
+import { readOddCell, type Refusal } from './odd-cell.ts';
 import * as say from './row-texts.ts';
 import { columnName, counted, quoted, type Named } from './texts.ts';
 
@@ -86,9 +86,15 @@ export function oddRows(
         else found.add('error', () => say.clockMissing(place, head.clock));
       } else if (!headAgain(line)) {
         const { clock } = head;
-        if (reading.kind === 'date') found.add('error', () => say.clockDate(place, clock, said));
-        else if (reading.kind === 'form') found.add('error', () => say.clockForm(place, clock, said, map.clock.unit));
-        else found.add('error', () => say.cellRefused(place, clock, said, reading.why));
+        if (reading.kind === 'date') found.add('error', () => say.clockDate(place, clock, said), 'clock-date');
+        else if (reading.kind === 'form')
+          found.add('error', () => say.clockForm(place, clock, said, map.clock.unit), 'clock-form');
+        else
+          found.add(
+            'error',
+            () => say.cellRefused(place, clock, said, reading.why, map.decimal),
+            alike(reading.why, said),
+          );
       }
       return NaN;
     },
@@ -110,7 +116,11 @@ export function oddRows(
         return reading.value;
       }
       const place = placeIn(text, line, from, to);
-      found.add('error', () => say.cellRefused(place, named(column), said, reading.why));
+      found.add(
+        'error',
+        () => say.cellRefused(place, named(column), said, reading.why, map.decimal),
+        alike(reading.why, said),
+      );
       return NaN;
     },
     standsForNone: (value) => codes.includes(value),
@@ -131,6 +141,10 @@ export function oddRows(
 
 const cellText = (bytes: Uint8Array, from: number, to: number): string =>
   bytes[from] === quoteMark && to - from > 1 ? unquoted(bytes, from, to) : textOf(bytes, from, to);
+
+/** Decimal marks and groups come of the map or the export as a whole; anything else is one mistake where the same text stands again. */
+const alike = (why: Refusal, said: string): string =>
+  ['decimal', 'thousands', 'ambiguous'].includes(why) ? why : `${why} ${said}`;
 
 const sharesHalf = (cells: readonly string[], names: readonly string[]): boolean =>
   names.filter((name) => cells.includes(plainName(name))).length * 2 > names.length;

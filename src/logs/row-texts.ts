@@ -12,7 +12,7 @@ const refusals: Readonly<Record<Refusal, readonly [code: string, why: string, wr
   decimal: [
     'decimal-mixed',
     'It is not the decimal mark that the map declares.',
-    'Export the file with one decimal mark, and declare it in the map as  decimal:',
+    'Write  decimal: ","  in the map if the file has it throughout; otherwise export it with one decimal mark.',
   ],
   digits: [
     'digits-unknown',
@@ -30,8 +30,9 @@ const refusals: Readonly<Record<Refusal, readonly [code: string, why: string, wr
     'If it stands for no reading, add it to  missing:  in the map; otherwise correct the export.',
   ],
 };
-export function cellRefused(place: Place, c: Named, text: string, refusal: Refusal): Finding {
-  const [code, why, write] = refusals[refusal];
+export function cellRefused(place: Place, c: Named, text: string, refusal: Refusal, decimal: '.' | ','): Finding {
+  const [code, why, asComma] = refusals[refusal];
+  const write = decimal === ',' ? asComma.replace('decimal: ","', 'decimal: "."') : asComma;
   const bare = text.trim().replace(/[.,]/u, '');
   const both = `It may be ${bare} or ${text.trim().replace(',', '.')}; the difference is a factor of a thousand.`;
   return error(

@@ -180,6 +180,12 @@ export const unitsRowWrong = (place: Place, c: Named, text: string): Finding =>
     'Take  units-row:  out of the map, or set it to the right line.',
   );
 
+/** The first of many of one kind speaks for the others. */
+export const andMore = (finding: Finding, more: number): Finding =>
+  more === 0
+    ? finding
+    : { ...finding, says: `${finding.says} ${counted(more, 'more cell is', 'more cells are')} like it.` };
+
 export const moreFindings = (more: { place: Place; hidden: number; level: Level }): Finding => ({
   code: 'more-findings',
   level: more.level,

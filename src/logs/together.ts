@@ -15,8 +15,9 @@ export function judgeTogether(channels: readonly Channel[], found: Collector): v
     of('output-speed'),
     of('torque-out-left'),
   ];
-  if (pinion === undefined || input === undefined || output === undefined || left === undefined) return;
-  judgePower({ pinion, input, output, left, right: of('torque-out-right') }, found);
+  if (pinion === undefined || input === undefined) return;
+  if (output === undefined || left === undefined || left.value.every(Number.isNaN)) judgeInput(pinion, input, found);
+  else judgePower({ pinion, input, output, left, right: of('torque-out-right') }, found);
 }
 
 /** What zeros of unloaded flanges may feign, W, and a share of the power for calibration. Common practice, no source. */
@@ -46,6 +47,14 @@ function judgePower(
   found.add('error', () =>
     say.powerGained(placeOf(c.input, 0), channelName(c.input), channelName(c.left), in_W / rows, out_W / rows),
   );
+}
+
+/** An axle that turns nothing takes power in; more than a zero feigns cannot come back out of it. */
+function judgeInput(pinion: Channel, input: Channel, found: Collector): void {
+  const powers = input.value.map((torque, row) => torque * pinion.value[row]!).filter((power) => !Number.isNaN(power));
+  const mean_W = powers.reduce((sum, power) => sum + power, 0) / powers.length;
+  if (!(mean_W < -feigned_W)) return;
+  found.add('error', () => say.powerBack(placeOf(input, 0), channelName(input), channelName(pinion), mean_W));
 }
 
 function judgeAmbient(ambient: Channel, sump: Channel, found: Collector): void {
