@@ -1,7 +1,10 @@
 import type { Estimate } from '../quantity/estimate.ts';
 import type { At, Cell, DerivedRun, Result } from '../trial/derived.ts';
+import type { Series } from '../trial/book.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { TrialKind } from '../trial/plan.ts';
+import { notRepeats } from './conditions.ts';
+import * as texts from './texts.ts';
 
 /** One number of one run, ready to be held against others. */
 export interface Reduced {
@@ -17,6 +20,8 @@ export interface Group {
   readonly reduced: readonly Reduced[];
   /** Runs that have only a bound, such as a limit not reached. */
   readonly bounded: readonly { readonly run: DerivedRun; readonly side: 'above' | 'below'; readonly at: number }[];
+  /** Cells of which no figure is made, and why: their runs do not repeat each other. */
+  readonly mixed: readonly { readonly cell: Cell; readonly reasons: readonly string[] }[];
 }
 
 /** Quantities that are held against each other, by trial. */
@@ -47,9 +52,25 @@ export function groupsOf(runs: ReadonlyMap<string, DerivedRun>): Group[] {
       trial: g.trial,
       quantity: g.first.quantity,
       at: g.first.at,
-      reduced: g.reduced,
+      // A mean over the refits that reached a limit, less those that did not, would be too low.
+      reduced: g.reduced.filter((r) => !g.bounded.some((b) => cellKey(b.run.cell) === cellKey(r.run.cell))),
       bounded: g.bounded,
+      mixed: [],
     }));
+}
+
+/** The group less the cells whose runs differ in more than being repeated; those are named with their reasons. */
+export function withoutMixed(group: Group, series: Series): Group {
+  const cells = new Map(group.reduced.map((r) => [cellKey(r.run.cell), r.run.cell]));
+  const mixed = [...cells.values()].flatMap((cell) => {
+    const runs = group.reduced.map((r) => r.run).filter((run) => cellKey(run.cell) === cellKey(cell));
+    const unknown =
+      group.quantity === 'limit-crossing' && runs.some((run) => !run.results.some((r) => r.quantity === 'final-rise'));
+    const reasons = [...notRepeats({ runs, quantity: group.quantity, series }), ...(unknown ? [texts.noFinal] : [])];
+    return reasons.length === 0 ? [] : [{ cell, reasons }];
+  });
+  const out = new Set(mixed.map((m) => cellKey(m.cell)));
+  return { ...group, reduced: group.reduced.filter((r) => !out.has(cellKey(r.run.cell))), mixed };
 }
 
 export const atKey = (at: At): string =>

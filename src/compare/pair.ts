@@ -3,6 +3,7 @@ import type { Cell, DerivedRun } from '../trial/derived.ts';
 import type { Effect } from '../trial/compared.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { QuantityName } from '../trial/figures.ts';
+import { conditionsDiffer, meanKnown } from './conditions.ts';
 import * as texts from './texts.ts';
 
 /** What two cells may be compared on, or every reason why not. */
@@ -53,30 +54,4 @@ export function pairing(input: {
     ok: true,
     basis: sameLitres && sameLevel ? 'same litres and level' : sameLitres ? 'same litres' : 'same level',
   };
-}
-
-/** Rig state, ambient and airflow: never the subject here. */
-function conditionsDiffer(input: Parameters<typeof pairing>[0]): string[] {
-  const { runs, againstRuns, series, quantity } = input;
-  const { tolerance } = series;
-  const reasons: string[] = [];
-  const states = new Set([...runs, ...againstRuns].map((r) => r.rigState));
-  if (states.size > 1) reasons.push(texts.rigStates([...states].sort()));
-  if (quantity === 'spin-power' || quantity === 'spin-torque') return reasons;
-  const moved = [...runs, ...againstRuns].filter((r) => r.findings.some((f) => f.code === 'ambient-moved'));
-  if (moved.length > 0) reasons.push(texts.ambientMoved(moved.map((r) => r.run)));
-  const gap = (pick: (r: DerivedRun) => number | null): number => {
-    const [a, b] = [meanKnown(runs.map(pick)), meanKnown(againstRuns.map(pick))];
-    return a === null || b === null ? 0 : a - b;
-  };
-  const ambient_K = gap((r) => r.conditions.ambient_K);
-  if (Math.abs(ambient_K) > tolerance.ambient_K) reasons.push(texts.ambientDiffers(ambient_K, tolerance.ambient_K));
-  const airflow = gap((r) => r.conditions.airflow_m_s);
-  if (Math.abs(airflow) > tolerance.airflow_m_s) reasons.push(texts.airflowDiffers(airflow, tolerance.airflow_m_s));
-  return reasons;
-}
-
-function meanKnown(list: readonly (number | null)[]): number | null {
-  const known = list.filter((v): v is number => v !== null);
-  return known.length === 0 ? null : known.reduce((a, b) => a + b, 0) / known.length;
 }

@@ -2,6 +2,7 @@ import { writeNumber } from '../quantity/write.ts';
 import { estimate, mean, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
 import { groupsWithDrift } from '../statistics/blocks.ts';
 import { pooledScatter } from '../statistics/scatter.ts';
+import { coverageFactor } from '../statistics/student.ts';
 import type { Cell } from '../trial/derived.ts';
 import { cellKey, type Group, type Reduced } from './group.ts';
 import * as texts from './texts.ts';
@@ -75,7 +76,9 @@ export function repeated(group: Group, isSeriesCause: (id: string) => boolean): 
       })),
     ],
     repeatability: s,
-    drift: fit.ok ? { ...fit.drift, separated: Math.abs(fit.drift.slope) > 2.1 * fit.drift.u } : null,
+    drift: fit.ok
+      ? { ...fit.drift, separated: Math.abs(fit.drift.slope) > coverageFactor(0.95, fit.dof) * fit.drift.u }
+      : null,
     notes: [
       texts.repeats({ runs: reduced.length, cells: byCell.size }),
       ...(fit.ok ? [] : [texts.tooFewForDrift(fit.why)]),

@@ -3,30 +3,38 @@ import { pinionSpeed_rad_s } from '../physics/speeds.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { SeriesRecord } from '../trial/series.ts';
-import { groupsOf, type Group } from './group.ts';
+import { meanKnown } from './conditions.ts';
+import { groupsOf, withoutMixed, type Group } from './group.ts';
 import { alone, repeated, type Celled } from './repeated.ts';
 import { single, type RefitScatter } from './single.ts';
 import { judge } from './standing.ts';
 
 /**
  * Every quantity of every trial, cell by cell: figures of cells, effects against the baseline, standings, refusals.
- * Spin runs repeat each other, so their scatter is measured; a loaded run stands alone and takes its scatter from causes.
+ * Spin runs repeat each other, so their scatter is measured; a loaded run mostly stands alone and takes its scatter from causes.
  */
 export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, DerivedRun>): ComparedSeries {
   const { series, plan, rig } = record;
   const table = new Map<string, Cause>();
   for (const run of runs.values()) for (const c of run.causes) table.set(c.id, c);
-  const isSeriesCause = (id: string): boolean => table.get(id)?.scope === 'series';
-  const groups = groupsOf(runs);
+  const carriers = new Map<string, number>();
+  for (const run of runs.values())
+    for (const id of new Set(run.causes.map((c) => c.id))) carriers.set(id, (carriers.get(id) ?? 0) + 1);
+  // What several runs carry, as the final temperature of one heat-up, is not inside the scatter between them.
+  const isSeriesCause = (id: string): boolean => table.get(id)?.scope === 'series' || (carriers.get(id) ?? 0) > 1;
+  const groups = groupsOf(runs).map((group) => withoutMixed(group, series));
   const refit = refitScatter(groups, record, isSeriesCause);
-  const ambient_K = meanOf(
-    [...runs.values()].filter((r) => r.trial === 'heat-up').map((r) => r.conditions.ambient_K ?? NaN),
-  );
+  const loaded = [...runs.values()].filter((r) => r.trial === 'heat-up' && r.leftOut === null).map((r) => r.conditions);
+  const mean = {
+    ambient_K: meanOf(loaded.map((c) => c.ambient_K)),
+    airflow_m_s: meanOf(loaded.map((c) => c.airflow_m_s)),
+  };
   /** Null where neither repeats nor known causes say how far one run scatters. */
-  const celledOf = (group: Group): Celled | null =>
-    group.trial === 'spin'
-      ? repeated(group, isSeriesCause)
-      : single(group, { refit: group.trial === 'heat-up' ? refit : { u_W: 0, dof: Infinity }, rig, ambient_K });
+  const celledOf = (group: Group): Celled | null => {
+    const measured = repeated(group, isSeriesCause);
+    if (group.trial === 'spin' || (measured?.repeatability?.dof ?? 0) >= enoughRepeats) return measured;
+    return single(group, { refit, rig, series, mean }) ?? measured;
+  };
   const out = { cells: [], effects: [], refusals: [], standings: [] } as {
     [K in 'cells' | 'effects' | 'refusals' | 'standings']: ComparedSeries[K][number][];
   };
@@ -41,6 +49,9 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
   }
   return { ...out, causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
 }
+
+/** Degrees of freedom from which the scatter of loaded runs is measured and not put together from causes. */
+const enoughRepeats = 4;
 
 /** Scatter of one refit in watts at the loaded speed: from the spin runs near the main temperature, or the lab's own figure. */
 function refitScatter(
@@ -63,7 +74,4 @@ function refitScatter(
   return { u_W: series.refit_Nm * pinionSpeed_rad_s({ output_rad_s: speed, teeth: rig }), dof: Infinity };
 }
 
-const meanOf = (list: readonly number[]): number => {
-  const known = list.filter((v) => !Number.isNaN(v));
-  return known.reduce((a, b) => a + b, 0) / Math.max(1, known.length);
-};
+const meanOf = (list: readonly (number | null)[]): number => meanKnown(list) ?? 0;

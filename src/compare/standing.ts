@@ -71,22 +71,40 @@ export function judge(input: {
     };
   };
 
+  const isBase = (cell: Cell): boolean =>
+    cell.article === series.baseline.article &&
+    Math.abs(cell.fill_m3 - series.baseline.fill_m3) <= series.tolerance.fill_m3;
+  const refuse = (cell: Cell, reasons: readonly string[]): void => {
+    const { article, fill_m3 } = series.baseline;
+    refusals.push({ cell, against: { ...cell, article, fill_m3 }, quantity, reasons });
+  };
+  for (const m of group.mixed) if (!isBase(m.cell)) refuse(m.cell, m.reasons);
+
   const standings = tables(celled.cells).map(({ oil, tilt_ratio, rows }): Standing | null => {
-    const base = rows.find(
-      (r) =>
-        r.cell.article === series.baseline.article &&
-        Math.abs(r.cell.fill_m3 - series.baseline.fill_m3) <= series.tolerance.fill_m3,
-    );
-    if (base === undefined || rows.length < 2) return null;
+    const base = rows.find((r) => isBase(r.cell));
+    const inTable = (cell: Cell): boolean => cell.oil === oil && cell.tilt_ratio === tilt_ratio;
+    const mixed = group.mixed.filter((m) => inTable(m.cell));
+    if (base === undefined) {
+      const broken = mixed.find((m) => isBase(m.cell));
+      const reached = group.bounded.find((b) => inTable(b.run.cell) && isBase(b.run.cell));
+      const why =
+        broken !== undefined
+          ? texts.mixedBaseline(broken.reasons)
+          : reached === undefined
+            ? texts.noBaseline(oil, tilt_ratio)
+            : texts.baselineNotReached(reached.at / 60);
+      for (const r of rows) refuse(r.cell, [why]);
+      return null;
+    }
+    if (rows.length < 2) return null;
     const family = rows.length;
     const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, family)]));
     const ranked = rows.filter((r) => r === base || judged.get(cellKey(r.cell)) !== null);
     const letters = compactLetters({
       order: [...ranked].sort((a, b) => a.estimate.value - b.estimate.value).map((r) => cellKey(r.cell)),
-      separated: (a, b) => apart({ ranked, celled, causes, series }, a, b),
+      separated: (a, b) => apart({ ranked, family, celled, causes, series }, a, b),
     });
     for (const e of judged.values()) if (e !== null) effects.push(e);
-    const bounded = group.bounded.filter((b) => b.run.cell.oil === oil && b.run.cell.tilt_ratio === tilt_ratio);
     const list: StandingRow[] = [
       ...rows.map((r): StandingRow => {
         const key = cellKey(r.cell);
@@ -99,15 +117,12 @@ export function judge(input: {
           refused: refused?.reasons ?? [],
         };
       }),
-      ...[...new Map(bounded.map((b) => [cellKey(b.run.cell), b])).values()]
-        .filter((b) => !rows.some((r) => cellKey(r.cell) === cellKey(b.run.cell)))
-        .map((b): StandingRow => ({
-          cell: b.run.cell,
-          effect: null,
-          baseline: false,
-          letters: '',
-          refused: [texts.notReached(b.at / 60)],
-        })),
+      ...[
+        ...boundedCells(group)
+          .filter((b) => inTable(b.cell))
+          .map((b) => ({ cell: b.cell, refused: [texts.notReached(b.at / 60)] })),
+        ...mixed.map((m) => ({ cell: m.cell, refused: m.reasons })),
+      ].map((row): StandingRow => ({ ...row, effect: null, baseline: false, letters: '' })),
     ];
     const shown = [...judged.values()].filter((e): e is Effect => e !== null);
     return {
@@ -158,7 +173,7 @@ function besides(cells: readonly Row[], series: Series, compare: (row: Row, base
       const sameFill = near(c.fill_m3, b.fill_m3);
       const otherOil = c.article === b.article && sameFill && c.tilt_ratio === b.tilt_ratio && c.oil !== b.oil;
       const otherTilt =
-        c.article === b.article && sameFill && c.oil === b.oil && c.tilt_ratio > 0 && b.tilt_ratio === 0;
+        c.article === b.article && sameFill && c.oil === b.oil && c.tilt_ratio !== 0 && b.tilt_ratio === 0;
       const otherFill =
         c.oil === b.oil &&
         c.tilt_ratio === b.tilt_ratio &&
@@ -173,14 +188,14 @@ function besides(cells: readonly Row[], series: Series, compare: (row: Row, base
 }
 
 function apart(
-  of: { ranked: readonly Row[]; celled: Celled; causes: CauseTable; series: Series },
+  of: { ranked: readonly Row[]; family: number; celled: Celled; causes: CauseTable; series: Series },
   a: string,
   b: string,
 ): boolean {
-  const { ranked, celled, causes, series } = of;
+  const { ranked, family, celled, causes, series } = of;
   const estimateOf = (key: string) => ranked.find((r) => cellKey(r.cell) === key)!.estimate;
   const d = difference(estimateOf(a), estimateOf(b));
-  const wide = familyFactor({ size: ranked.length, dof: effectiveDof(d, causes), celled, series });
+  const wide = familyFactor({ size: family, dof: effectiveDof(d, causes), celled, series });
   return Math.abs(d.value) > wide * standardUncertainty(d);
 }
 
@@ -211,18 +226,34 @@ function figures(group: Group, celled: Celled): CellFigure[] {
     runs: c.runs.map((r) => r.run.run),
     notes: celled.notes,
   }));
-  const has = (cell: Cell): boolean => known.some((k) => cellKey(k.cell) === cellKey(cell));
-  const open = group.bounded.filter((b) => !has(b.run.cell));
   return [
     ...known,
-    ...open.map((b): CellFigure => ({
-      cell: b.run.cell,
+    ...boundedCells(group).map((b): CellFigure => ({
+      cell: b.cell,
       quantity,
       at,
       estimate: null,
       bound: { side: b.side, at: b.at },
-      runs: [b.run.run],
+      runs: b.runs,
       notes: [texts.notReached(b.at / 60)],
     })),
   ];
+}
+
+/** Cells with a run that only bounds the quantity: what holds for all such runs of the cell. */
+function boundedCells(
+  group: Group,
+): { readonly cell: Cell; readonly side: 'above' | 'below'; readonly at: number; readonly runs: string[] }[] {
+  const byCell = new Map<string, (typeof group.bounded)[number][]>();
+  for (const b of group.bounded) byCell.set(cellKey(b.run.cell), [...(byCell.get(cellKey(b.run.cell)) ?? []), b]);
+  return [...byCell.values()].map((list) => {
+    const { side, run } = list[0]!;
+    const ends = list.map((b) => b.at);
+    return {
+      cell: run.cell,
+      side,
+      at: side === 'above' ? Math.min(...ends) : Math.max(...ends),
+      runs: list.map((b) => b.run.run),
+    };
+  });
 }

@@ -27,9 +27,30 @@ export const ambientMoved = (runs: readonly string[]): string =>
 export const airflowDiffers = (by_m_s: number, tolerance_m_s: number): string =>
   `airflow differs by ${fixed(by_m_s, 2)} m/s, more than the ${fixed(tolerance_m_s, 2)} m/s of the series`;
 
+export const rotations = 'the directions of rotation differ';
+
+export const speedDiffers = (by: number, tolerance: number): string =>
+  `speed differs by ${fixed(by * 100, 1)} %, more than the ${fixed(tolerance * 100, 1)} % of the series`;
+
+export const loadDiffers = (by: number, tolerance: number): string =>
+  `power out differs by ${fixed(by * 100, 1)} %, more than ${fixed(tolerance * 100, 0)} %`;
+
+export const mixedBaseline = (reasons: readonly string[]): string =>
+  `the runs of the baseline do not repeat each other: ${reasons.join('; ')}`;
+
+export const noBaseline = (oil: string, tilt_ratio: number): string =>
+  `the baseline was not run with ${oil}${tilt_ratio === 0 ? '' : ' at this tilt'}`;
+
+export const baselineNotReached = (minutes: number): string => `of the baseline ${notReached(minutes)}`;
+
+export const noFinal = 'without a final temperature it is not known what ambient or airflow do to this time';
+
 export const notReached = (minutes: number): string => `the limit was not reached in ${fixed(minutes, 0)} min`;
 
 export const oneEach = 'one run each; scatter from causes: refit scatter of the spin runs, airflow, ambient, fit';
+
+export const fewRepeats =
+  'too few repeats to measure scatter; it is taken from causes: refit scatter of the spin runs, airflow, ambient, fit';
 
 export const noRepeat = 'no repeat and no scatter known from elsewhere: not ranked';
 

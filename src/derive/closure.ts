@@ -1,6 +1,7 @@
 import type { Estimate } from '../quantity/estimate.ts';
 import { estimate } from '../quantity/estimate.ts';
 import type { At, Result } from '../trial/derived.ts';
+import type { HeatLaw } from './heat-law.ts';
 import type { HeatSeries } from './heat-series.ts';
 import type { StoreFit } from './stores.ts';
 
@@ -10,17 +11,25 @@ import type { StoreFit } from './stores.ts';
  *   ΔQ = [∫Q dt − ∫K·(T − T_amb) dt − C·(T_end − T_start)]/t
  *
  * Heat and the two conductances come from the same run, so a rest says that the model does not fit, not that heat is lost.
+ * Where torque was not read the heat law of the run stands in.
  * Its uncertainty is that of the heat made: a rest inside it says nothing. Null without a store and a shed.
  */
-export function closureOf(input: { series: HeatSeries; taken: StoreFit; made: Estimate; at: At }): Result | null {
-  const { series, taken, made, at } = input;
+export function closureOf(input: {
+  series: HeatSeries;
+  heat: Pick<HeatLaw, 'at_W'>;
+  taken: StoreFit;
+  made: Estimate;
+  at: At;
+}): Result | null {
+  const { series, heat, taken, made, at } = input;
   const { curve_K, store, shed } = taken;
   if (store === null || shed === null || curve_K.length !== series.time_s.length) return null;
   const n = curve_K.length;
   let heat_J = 0;
   let gone_J = 0;
   for (let i = 0; i < n; i++) {
-    heat_J += (Number.isNaN(series.heat_W[i]!) ? 0 : series.heat_W[i]!) * series.bin_s;
+    const read_W = series.heat_W[i]!;
+    heat_J += (Number.isNaN(read_W) ? heat.at_W(curve_K[i]!) : read_W) * series.bin_s;
     gone_J += shed.value * (curve_K[i]! - series.ambient_K[i]!) * series.bin_s;
   }
   const stored_J = store.value * (curve_K[n - 1]! - curve_K[0]!);

@@ -49,6 +49,8 @@ export function deriveCoolDown(input: {
   const fit = fitTo(y, curve, [y.find((v) => !Number.isNaN(v)) ?? NaN, 4000]);
   const tau_s = fit.parameters[1]!;
   const u = root(fit, 1) * hangTogether(fit.residuals);
+  // A fit always answers; an answer that the readings do not hold is none.
+  if (!(tau_s > 2 * u)) return { results: [], causes: [], fitted: null, why: 'its sump does not fall towards ambient' };
   // An error of the ambient probe shifts every difference alike: δτ/τ ≈ δT/(mean difference at the end of the stretch).
   const above = meanAbove(y, ambient);
   const air = reading.instrument('ambient');

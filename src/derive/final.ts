@@ -11,16 +11,17 @@ export interface Final {
 }
 
 /**
- * Two stores are taken when they leave significantly less of the sump than one (F test, 5 %). Without a skin reading the
- * tail is taken where it settled and one store misfits; one store otherwise (common practice, no source). Where the tail
+ * Two stores are taken when they leave significantly less of the sump than one (F test, 5 %). Where they cannot
+ * be told apart the tail is taken if it settled and one store misfits; one store otherwise (common practice, no source). Where the tail
  * answers differently by more than twice its own scatter, the difference widens the interval as a rectangle.
  */
 export function finalTemperature(input: StoreInput): Final {
   const one = oneStore(input);
   const two = twoStore(input);
   const end = tail(input);
-  const needsTwo = two !== null && better(one, two);
-  const taken = needsTwo ? two : end !== null && end.misfit_K < 0.7 * one.misfit_K ? end : one;
+  const needsTwo = two !== null && isPhysical(two) && better(one, two);
+  const misfits = end !== null && Number.isFinite(end.u_K) && end.misfit_K < 0.7 * one.misfit_K;
+  const taken = needsTwo ? two : misfits ? end : one;
   const other = taken === end ? one : end;
   const apart = other === null ? 0 : Math.abs(other.final_K - taken.final_K);
   const open = other === null || apart <= 2 * Math.hypot(other.u_K, taken.u_K) || other.model === 'one-store';
@@ -29,7 +30,7 @@ export function finalTemperature(input: StoreInput): Final {
       ? needsTwo
         ? 'taken: one store leaves more than the readings scatter, two stores do not'
         : fit.model === 'tail'
-          ? 'taken: the last hour alone, because one store misfits and the skin was not read'
+          ? 'taken: the last hour alone, because one store misfits and two could not be told apart'
           : 'taken: a second store does not reduce what is left'
       : fit.model === 'one-store'
         ? 'misfits: heat has to cross from oil to housing first'
@@ -51,6 +52,9 @@ export function finalTemperature(input: StoreInput): Final {
     })),
   };
 }
+
+/** A store or a conductance below zero, or one that the readings do not fix, is no answer. */
+const isPhysical = (fit: StoreFit): boolean => Number.isFinite(fit.u_K) && fit.parameters.every((p) => p.value > 0);
 
 /** F test of the sump's squares: does the larger model leave significantly less? */
 function better(small: StoreFit, large: StoreFit): boolean {

@@ -15,6 +15,7 @@ import { heatSeries } from './heat-series.ts';
 import { givens } from './heat-givens.ts';
 import { logSource, rowsBetween, type Reading } from './reading.ts';
 import { torqueChain } from './torque-chain.ts';
+import { untold } from './untold.ts';
 
 export interface HeatUpDerived {
   readonly results: readonly Result[];
@@ -24,6 +25,8 @@ export interface HeatUpDerived {
   readonly fitted: Trace | null;
   readonly remarks: readonly string[];
   readonly ambient_K: number;
+  /** Why only what was read directly is given; null when everything is. */
+  readonly untold: string | null;
   readonly why: string | null;
 }
 
@@ -35,6 +38,7 @@ const nothing = (why: string): HeatUpDerived => ({
   fitted: null,
   remarks: [],
   ambient_K: NaN,
+  untold: null,
   why,
 });
 
@@ -62,6 +66,7 @@ export function deriveHeatUp(input: {
   const skinOffset_K = skinProbe === null ? 0.5 : calibration(skinProbe, 330).u;
   const final = finalTemperature({ series, heat, ambient_K: ambient.mean, skinOffset_K });
   const { taken } = final;
+  const reason = untold({ series, ambient_K: ambient.mean, final_K: taken.final_K, u_K: taken.u_K });
 
   const probe = reading.instrument('sump');
   const air = reading.instrument('ambient');
@@ -96,7 +101,7 @@ export function deriveHeatUp(input: {
     { of: fitScatter({ run: run.id, what: 'heat made', u: heat.u_W(taken.final_K), dof: heat.dof }), sensitivity: 1 },
   ]);
   const shed = quotient(made, rise);
-  const balance = closureOf({ series, taken, made, at });
+  const balance = closureOf({ series, heat, taken, made, at });
   const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
   // An error of the ambient probe acts on the model like so many watts a kelvin.
   const fromAir = gather([{ of: airCal, sensitivity: shed.value / made_W }]).parts;
@@ -111,10 +116,11 @@ export function deriveHeatUp(input: {
   const sump = reading.channel('sump')!;
   // A limit below the start was passed before the run began: there is no time to give.
   const start_K = sump.find((v) => !Number.isNaN(v)) ?? Infinity;
+  const read_s = log.time_s[sump.findLastIndex((v) => !Number.isNaN(v))] ?? 0;
   const limits_K = plan.limits_K.filter((limit_K) => limit_K > start_K);
   const crossed = limits_K.map((limit_K) => {
     const hit = firstSustained({ time_s: log.time_s, sump_K: sump, limit_K, sustained_s: plan.sustained_s });
-    return { limit_K, hit, nearFinal: limit_K > taken.final_K - 3 - 2 * taken.u_K };
+    return { limit_K, hit, nearFinal: reason === null && limit_K > taken.final_K - 3 - 2 * taken.u_K };
   });
   const models = final.tried;
   const bearing = bearingRise(reading, lastRows);
@@ -225,7 +231,7 @@ export function deriveHeatUp(input: {
         notes,
       } as const;
       if (hit === null)
-        return { ...shared, estimate: null, bound: { side: 'above', at: end_s }, given: [g.sump], steps: [] };
+        return { ...shared, estimate: null, bound: { side: 'above', at: read_s }, given: [g.sump], steps: [] };
       return {
         ...shared,
         bound: null,
@@ -256,14 +262,19 @@ export function deriveHeatUp(input: {
     ...bearing.results.map((r) => ({ ...r, at })),
     ...(balance === null ? [] : [balance]),
   ];
+  const direct = results.filter((r) => r.quantity === 'limit-crossing' || r.quantity === 'bearing-rise');
   return {
-    results,
+    results: reason === null ? results : direct,
     causes,
-    models,
+    models: reason === null ? models : [],
     crossings: crossed.map(({ limit_K, hit, nearFinal }) => ({ limit_K, t_s: hit?.t_s ?? null, nearFinal })),
-    fitted: { channel: 'sump', time_s: [...series.time_s].slice(-taken.curve_K.length), value: [...taken.curve_K] },
-    remarks: [],
+    fitted:
+      reason === null
+        ? { channel: 'sump', time_s: [...series.time_s].slice(-taken.curve_K.length), value: [...taken.curve_K] }
+        : null,
+    remarks: reason === null ? [] : [`Only what was read directly is given: ${reason}.`],
     ambient_K: ambient.mean,
+    untold: reason,
     why: null,
   };
 }

@@ -56,13 +56,14 @@ export function readingOf(input: { run: Run; rig: Rig; log: Log; map: ColumnMap;
 
 /** Speed of the output shaft: from the pinion by tooth counts, or its own channel. rad/s. */
 export function outputSpeed(reading: Reading): Float64Array | null {
-  const pinion = reading.channel('pinion-speed');
-  if (pinion !== null) {
-    const ratio = ratioOf(reading.rig);
-    return pinion.map((w) => w / ratio);
-  }
-  return reading.channel('output-speed');
+  const values = reading.channel(speedChannel(reading));
+  const ratio = speedChannel(reading) === 'pinion-speed' ? ratioOf(reading.rig) : 1;
+  return values?.map((w) => w / ratio) ?? null;
 }
+
+/** The channel that speed is taken from. */
+export const speedChannel = (reading: Reading): 'pinion-speed' | 'output-speed' =>
+  reading.channel('pinion-speed') === null ? 'output-speed' : 'pinion-speed';
 
 export const ratioOf = (rig: Rig): number => (rig.teethRing / rig.teethPinion) * rig.hubReduction;
 

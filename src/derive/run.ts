@@ -14,7 +14,7 @@ import { suspect } from './faults.ts';
 import { flagged } from './flags.ts';
 import { deriveLevel, type LevelDerived } from './level.ts';
 import { levelFindings } from './level-findings.ts';
-import { readingOf, type Reading } from './reading.ts';
+import { outputSpeed, readingOf, type Reading } from './reading.ts';
 import { meanOf } from './readings-of.ts';
 import { thinned } from './thinned.ts';
 
@@ -51,7 +51,7 @@ export function makeReady(input: RunInput): Ready {
     table,
     baseline: baseline?.levelTable ? { table: baseline.levelTable, volume_m3: series.baseline.fill_m3 } : null,
   });
-  const cell = cellOf({ run, plan, volume20_m3: level.volume20_m3, tolerance_m3: series.tolerance.fill_m3 });
+  const cell = cellOf({ run, plan, volume20_m3: level.volume20_m3, tolerance: series.tolerance });
   const map = rig.maps.find((m) => m.id === run.log?.map);
   const doubt = log === null || map === undefined ? null : suspect({ run, rig, log, map });
   const reading =
@@ -62,7 +62,7 @@ export function makeReady(input: RunInput): Ready {
     line: logLogLine(oil),
     level,
     reading,
-    leftOut: leftOut(run, log, doubt?.leftOut ?? null, plan),
+    leftOut: leftOut({ run, log, plan, line: logLogLine(oil), doubt: doubt?.leftOut ?? null }),
     findings: [...levelFindings({ run, rig, table, level }), ...(doubt?.findings ?? [])],
   };
 }
@@ -86,7 +86,6 @@ export function assembled(
   const { run } = input;
   const air = reading?.channel('airflow') ?? null;
   const ambient = reading?.channel('ambient') ?? null;
-  const known = (m: { mean: number; n: number }): number | null => (m.n === 0 ? null : m.mean);
   const out = own.leftOut ?? ready.leftOut;
   return {
     run: run.id,
@@ -100,6 +99,8 @@ export function assembled(
       airflow_m_s: (air && known(meanOf(air))) ?? run.airflow_m_s,
       level_z_m: level.level_z_m,
       volume20_m3: level.volume20_m3,
+      rotation: run.rotation,
+      ...loadOf(run, reading),
     },
     leftOut: out,
     results: flagged([...level.results, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),
@@ -114,13 +115,33 @@ export function assembled(
   };
 }
 
-function leftOut(run: Run, log: Log | null, doubt: string | null, plan: Plan | null): string | null {
+function leftOut(of: {
+  run: Run;
+  log: Log | null;
+  plan: Plan | null;
+  line: LogLogLine | null;
+  doubt: string | null;
+}): string | null {
+  const { run, log, plan, line, doubt } = of;
   if (run.status === 'set aside') return `set aside: ${run.statusReason ?? 'no reason given'}`;
   if (run.status === 'superseded') return 'superseded';
   if (run.status === 'draft') return 'draft';
   if (plan === null) return 'the series has no plan to say which steps and limits were meant';
   if (log === null) return 'its logger file could not be used';
+  if (line === null && (run.trial === 'spin' || run.trial === 'heat-up'))
+    return 'the two viscosities of its oil give no line';
   return doubt;
+}
+
+const known = (m: { mean: number; n: number }): number | null => (m.n === 0 ? null : m.mean);
+
+/** Speed and power of the output shafts of a loaded run, as logged. */
+function loadOf(run: Run, reading: Reading | null): Pick<DerivedRun['conditions'], 'outputSpeed_rad_s' | 'powerOut_W'> {
+  const speed = reading === null || run.trial !== 'heat-up' ? null : outputSpeed(reading);
+  if (reading === null || speed === null) return { outputSpeed_rad_s: null, powerOut_W: null };
+  const [left, right] = [reading.channel('torque-out-left'), reading.channel('torque-out-right')];
+  const power = left === null ? null : speed.map((w, i) => Math.abs(w * (left[i]! + (right?.[i] ?? 0))));
+  return { outputSpeed_rad_s: known(meanOf(speed.map(Math.abs))), powerOut_W: power && known(meanOf(power)) };
 }
 
 /** Lines for the charts: what was logged, thinned, suspect stretches shown as they were logged. */

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding/finding.ts';
+import type { Finding, Place } from '../finding/finding.ts';
 import { writeMeasured, writeNumber } from '../quantity/write.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
@@ -8,6 +8,7 @@ import { deriveCoolDown } from './cool-down.ts';
 import { deriveFlow } from './flow.ts';
 import { deriveHeatUp } from './heat-up.ts';
 import { afterStop, underLoad } from './part.ts';
+import { outputSpeed } from './reading.ts';
 import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
 import { deriveSpin } from './spin.ts';
@@ -81,20 +82,22 @@ function flow(r: Ready, plan: Plan | null, record: SeriesRecord, levels: Map<str
 function heatUp(r: Ready, plan: Plan | null): DerivedRun {
   if (r.reading === null || plan === null || r.line === null || r.leftOut !== null) return assembled(r, {});
   const speed_rad_s = plan.load?.outputSpeed_rad_s ?? r.input.series.reference.outputSpeed_rad_s;
-  const found = deriveHeatUp({ reading: underLoad(r.reading), plan, line: r.line, speed_rad_s });
-  const findings = [...capFindings(r), ...nothing(r, found.why)];
-  return assembled(r, { ...found, findings, leftOut: found.why });
+  const part = { ...r, reading: underLoad(r.reading) };
+  const found = deriveHeatUp({ reading: part.reading, plan, line: r.line, speed_rad_s });
+  const findings = [...capFindings(r), ...nothing(r, found.why), ...onlyDirect(r, found.untold)];
+  return assembled(part, { ...found, findings, leftOut: found.why });
 }
 
 function coolDown(r: Ready, done: ReadonlyMap<string, DerivedRun>): DerivedRun {
   if (r.reading === null || r.leftOut !== null) return assembled(r, {});
   const from = r.input.run.fromRun === null ? undefined : done.get(r.input.run.fromRun);
   const stored = from?.results.find((x) => x.quantity === 'store');
+  const part = { ...r, reading: afterStop(r.reading) };
   const found = deriveCoolDown({
-    reading: afterStop(r.reading),
+    reading: part.reading,
     store: stored?.estimate && from ? { estimate: stored.estimate, from: { run: from.run, at: stored.at } } : null,
   });
-  return assembled(r, {
+  return assembled(part, {
     ...found,
     causes: [...found.causes, ...(from?.causes ?? [])],
     findings: nothing(r, found.why),
@@ -137,12 +140,21 @@ function spin(
           own: own.x.estimate,
           ownFrom: { run: own.d.run, at: own.x.at },
         });
-  const why = found.results.length === 0 ? 'no steady window at a planned step and temperature was found' : null;
+  const why =
+    found.results.length === 0
+      ? 'no steady window at a planned step and temperature was found'
+      : found.points.every((p) => p.torque_Nm <= 0)
+        ? 'net torque is not above zero in any window; the sign of its column, or its zero, is wrong'
+        : null;
   return assembled(r, {
     results: [...found.results, ...atOwn.results],
     causes: [...found.causes, ...atOwn.causes, ...(own?.d.causes ?? [])],
     windows: found.windows,
-    remarks: [...(law === null ? [] : [lawSentence(law)]), ...restlessSentence(found.restless)],
+    remarks: [
+      ...(law === null ? [] : [lawSentence(law)]),
+      ...restlessSentence(found.restless),
+      ...unseenSentence(found.unseen, plan),
+    ],
     findings: [...findings, ...nothing(r, why)],
     leftOut: why,
   });
@@ -155,6 +167,17 @@ const lawSentence = (law: NonNullable<ReturnType<typeof spinLaw>>): string => {
 
 const restlessSentence = (names: readonly string[]): string[] =>
   names.length === 0 ? [] : [`Not steady by the rule of the plan, and not used: ${names.join('; ')}.`];
+
+/** Planned steps without a window, by temperature; a temperature that was not run at all is named as a whole. */
+function unseenSentence(unseen: ReturnType<typeof deriveSpin>['unseen'], plan: Plan): string[] {
+  const parts = plan.temperatures_K.flatMap((level_K) => {
+    const steps = unseen.filter((u) => u.level_K === level_K).map((u) => writeNumber((u.step_rad_s * 30) / Math.PI, 0));
+    if (steps.length === 0) return [];
+    const which = steps.length === plan.steps_rad_s.length ? 'every step' : `${steps.join(', ')} rpm`;
+    return [`${which} at ${writeNumber(level_K - 273.15, 0)} °C`];
+  });
+  return parts.length === 0 ? [] : [`Planned, and no window found within 2 K and 1.5 %: ${parts.join('; ')}.`];
+}
 
 const sameConditions = (d: DerivedRun, r: Ready): boolean =>
   d.cell.article === r.cell.article &&
@@ -188,9 +211,8 @@ function aboveLevel(r: Ready, seen: SeenLevel): Finding[] {
 }
 
 function firstRowAt(r: Ready, step_rad_s: number): number {
-  const ratio = (r.input.rig.teethRing / r.input.rig.teethPinion) * r.input.rig.hubReduction;
-  const pinion = r.reading?.channel('pinion-speed');
-  const row = pinion?.findIndex((w) => Math.abs(w / ratio - step_rad_s) < 0.015 * step_rad_s) ?? -1;
+  const speed = r.reading === null ? null : outputSpeed(r.reading);
+  const row = speed?.findIndex((w) => Math.abs(Math.abs(w) - step_rad_s) < 0.015 * step_rad_s) ?? -1;
   return Math.max(0, row);
 }
 
@@ -220,12 +242,9 @@ function capFindings(r: Ready): Finding[] {
 }
 
 const nothing = (r: Ready, why: string | null): Finding[] =>
-  why === null
-    ? []
-    : [
-        texts.notDerived({
-          place: { file: r.input.log?.file ?? r.input.run.file, line: 1, column: 1 },
-          run: r.input.run.id,
-          why,
-        }),
-      ];
+  why === null ? [] : [texts.notDerived({ place: fileOf(r), run: r.input.run.id, why })];
+
+const onlyDirect = (r: Ready, why: string | null): Finding[] =>
+  why === null ? [] : [texts.finalNotTold({ place: fileOf(r), run: r.input.run.id, why })];
+
+const fileOf = (r: Ready): Place => ({ file: r.input.log?.file ?? r.input.run.file, line: 1, column: 1 });

@@ -3,7 +3,7 @@ import type { LogLogLine } from '../physics/viscosity.ts';
 import { nuAt } from './readings-of.ts';
 import { fitNonlinear } from '../statistics/nonlinear.ts';
 import type { At, Result } from '../trial/derived.ts';
-import { gather, modelSpread } from './causes.ts';
+import { gather } from './causes.ts';
 import { ratioOf, type Reading } from './reading.ts';
 import type { SpinPoint } from './spin.ts';
 
@@ -51,9 +51,19 @@ export function spinLaw(points: readonly SpinPoint[]): SpinLaw | null {
   };
 }
 
+const lawBeyond: Cause = {
+  id: 'model:spin torque beyond the hottest window',
+  name: 'choice of law for spin torque beyond the hottest window',
+  kind: 'model',
+  distribution: 'rectangular',
+  dof: Infinity,
+  scope: 'series',
+};
+
 /**
  * Spin torque and power at the article's own running temperature: the hottest window of that speed, moved along the law.
- * The way is uncertain by a quarter of itself, because other laws of the kind fit as well (common practice, no source).
+ * The way is uncertain by a quarter of itself, because other laws of the kind fit as well (common practice, no source). All
+ * runs go it by the same law, so that repeats do not average it away and like ways cancel in a difference.
  */
 export function atOwnTemperature(input: {
   reading: Reading;
@@ -70,12 +80,7 @@ export function atOwnTemperature(input: {
   const at = (oil_K: number): number => law.torque_Nm({ nu_m2_s: nuAt(line, oil_K), speed_rad_s: step_rad_s });
   const way = at(own.value) - at(hottest.sump_K);
   const perKelvin = (at(own.value + 0.5) - at(own.value - 0.5)) / 1;
-  const found = gather([
-    {
-      of: modelSpread({ run: reading.run.id, what: 'spin torque beyond the hottest window', u: Math.abs(way) / 4 }),
-      sensitivity: 1,
-    },
-  ]);
+  const found = gather([{ of: { cause: lawBeyond, u: way / 4 }, sensitivity: 1 }]);
   const torque = estimate(hottest.torque_Nm + way, [
     ...hottest.torque.parts,
     ...own.parts.map((p) => ({ cause: p.cause, u: p.u * perKelvin })),

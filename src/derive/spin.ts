@@ -4,8 +4,8 @@ import { meanOf, nuAt } from './readings-of.ts';
 import { isSteady, slope } from '../statistics/series.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Given, Result, Step, Window } from '../trial/derived.ts';
-import { calibration, gather, readingScatter, zeroDrift } from './causes.ts';
-import { logSource, outputSpeed, ratioOf, type Reading } from './reading.ts';
+import { calibration, gather, modelSpread, readingScatter, zeroDrift } from './causes.ts';
+import { logSource, outputSpeed, ratioOf, speedChannel, type Reading } from './reading.ts';
 import { lastPart, plateaus, windowOf } from './windows.ts';
 
 /** Mean torque, sump and speed of one steady window. */
@@ -30,6 +30,8 @@ export interface SpinDerived {
   readonly causes: readonly Cause[];
   /** Windows at a planned step and temperature that were not steady and are not used. */
   readonly restless: readonly string[];
+  /** Planned steps and temperatures for which no window was found at all. */
+  readonly unseen: readonly { readonly step_rad_s: number; readonly level_K: number }[];
 }
 
 /**
@@ -51,12 +53,28 @@ export function deriveSpin(input: {
   const { reading, plan, line, reference_K, notAt_rad_s } = input;
   const { points, windows, causes, restless } = spinPoints(reading, plan, line);
   const usable = points.filter((p) => !notAt_rad_s.some((w) => Math.abs(w - p.step_rad_s) < 1e-9));
-  const results = plan.steps_rad_s.flatMap((step) => {
+  const found = plan.steps_rad_s.flatMap((step) => {
     const here = usable.filter((p) => p.step_rad_s === step);
     return reference_K.flatMap((ref_K) => atReference({ here, ref_K, step, reading, line }) ?? []);
   });
-  return { points: usable, results, windows, causes, restless };
+  const unseen = plan.temperatures_K.flatMap((level_K) =>
+    plan.steps_rad_s
+      .filter((step) => !points.some((p) => p.step_rad_s === step && p.level_K === level_K))
+      .filter((step) => !restless.includes(windowName(step, level_K)))
+      .map((step_rad_s) => ({ step_rad_s, level_K })),
+  );
+  return {
+    points: usable,
+    results: found.flatMap((f) => f.results),
+    windows,
+    causes: [...causes, ...found.flatMap((f) => f.causes)],
+    restless,
+    unseen,
+  };
 }
+
+const windowName = (step_rad_s: number, level_K: number): string =>
+  `${Math.round((step_rad_s * 30) / Math.PI)} rpm, ${Math.round(level_K - 273.15)} °C`;
 
 function spinPoints(
   reading: Reading,
@@ -65,11 +83,13 @@ function spinPoints(
 ): { points: SpinPoint[]; windows: Window[]; causes: Cause[]; restless: string[] } {
   const { log, run } = reading;
   const speed = outputSpeed(reading);
-  const torque = reading.channel('torque-in');
+  const measured = reading.channel('torque-in');
   const sump = reading.channel('sump');
   const raw = log.channels.get('torque-in');
-  if (speed === null || torque === null || sump === null || raw === undefined)
+  if (speed === null || measured === null || sump === null || raw === undefined)
     return { points: [], windows: [], causes: [], restless: [] };
+  // A signed torque turns its sign with the rotation; loss is positive either way.
+  const torque = measured.map((v, i) => (speed[i]! < 0 ? -v : v));
   const instruments = { torque: reading.instrument('torque-in'), sump: reading.instrument('sump') };
   const points = new Map<string, SpinPoint>();
   const windows: Window[] = [];
@@ -90,15 +110,19 @@ function spinPoints(
     const rate = slope({ t: cut(log.time_s), y: cut(sump) });
     const steady = rate !== null && isSteady({ ...rate, limit: plan.steadySlope_K_s });
     const step_rad_s = plateau.step_rad_s;
-    const name = `${Math.round((step_rad_s * 30) / Math.PI)} rpm, ${Math.round(level_K - 273.15)} °C`;
+    const name = windowName(step_rad_s, level_K);
     if (Math.abs(temperature.mean - level_K) > 2) continue;
     if (!steady) {
       if (!points.has(`${step_rad_s}|${level_K}`)) restless.add(name);
       continue;
     }
     restless.delete(name);
+    // Torque is stated for the step of the plan and grows at most in proportion to speed (common practice, no source).
+    const off = Math.abs(meanOf(cut(speed)).mean) / step_rad_s - 1;
+    const offStep = modelSpread({ run: run.id, what: `speed off ${name}`, u: Math.abs(off * t.mean) / Math.sqrt(3) });
     const found = gather([
       { of: readingScatter({ run: run.id, what: `torque at ${name}`, u: t.u, dof: t.dof }), sensitivity: 1 },
+      { of: offStep, sensitivity: 1 },
       { of: instruments.torque && calibration(instruments.torque, t.mean), sensitivity: 1 },
       { of: instruments.torque && zeroDrift(run, instruments.torque), sensitivity: 1 },
     ]);
@@ -130,7 +154,7 @@ function atReference(input: {
   step: number;
   reading: Reading;
   line: LogLogLine;
-}): Result[] | null {
+}): { results: Result[]; causes: readonly Cause[] } | null {
   const { here, ref_K, step, reading, line } = input;
   const nearest = here.find((p) => Math.abs(p.sump_K - ref_K) <= 2);
   if (nearest === undefined) return null;
@@ -139,14 +163,25 @@ function atReference(input: {
   const weight = (at: number): number[] => xs.map((xi, i) => lagrange(xs, i, at) * (Number.isNaN(xi) ? NaN : 1));
   const weights = weight(x);
   const value = here.reduce((sum, p, i) => sum + p.torque_Nm * weights[i]!, 0);
-  const perLnNu = slopeAt(here, xs, x);
+  if (!Number.isFinite(value)) return null;
+  const alone = here.length < 2;
+  // Of one temperature the slope is not known: torque goes with ν to a power of 0 to 0.6 (common practice, no source).
+  const perLnNu = alone ? 0.3 * value : slopeAt(here, xs, x);
+  const uncorrected = modelSpread({
+    run: reading.run.id,
+    what: `torque at ${windowName(step, ref_K)}`,
+    u: alone ? (0.6 * value * Math.abs(x - xs[0]!)) / Math.sqrt(3) : 0,
+  });
   const lnNuPerK = (Math.log(nuAt(line, ref_K + 0.5)) - x) / 0.5;
   const sump = reading.instrument('sump');
   const torque = combine(
     value,
     here.map((p, i) => ({ of: p.torque, sensitivity: weights[i]! })),
   );
-  const probe = gather([{ of: sump && calibration(sump, ref_K), sensitivity: -perLnNu * lnNuPerK }]);
+  const probe = gather([
+    { of: sump && calibration(sump, ref_K), sensitivity: -perLnNu * lnNuPerK },
+    { of: alone ? uncorrected : null, sensitivity: 1 },
+  ]);
   const all = estimate(value, [...torque.parts, ...probe.parts]);
   const omega = step * ratioOf(reading.rig);
   const common = {
@@ -154,11 +189,11 @@ function atReference(input: {
     bound: null,
     class: 'derived from measurement',
     method: 'spin/lagrange-in-ln-viscosity',
-    notes: here.length < 2 ? ['one temperature only: not corrected to the reference'] : [],
+    notes: alone ? ['one temperature only: not corrected to the reference'] : [],
     given: givenOf(nearest, reading, omega),
   } as const;
-  const steps = stepsOf({ nearest, value, ref_K, perLnNu, x });
-  return [
+  const steps = stepsOf({ nearest, value, ref_K, perLnNu, x, alone });
+  const results: Result[] = [
     { ...common, quantity: 'spin-torque', relation: 'net-torque', estimate: all, steps },
     {
       ...common,
@@ -168,6 +203,7 @@ function atReference(input: {
       steps: [...steps, { says: 'Power at the input shaft', formula: 'P = T·ω', value: value * omega, unit: 'W' }],
     },
   ];
+  return { results, causes: probe.causes };
 }
 
 const givenOf = (p: SpinPoint, reading: Reading, omega: number): Given[] => [
@@ -193,11 +229,18 @@ const givenOf = (p: SpinPoint, reading: Reading, omega: number): Given[] => [
     value: omega,
     u: null,
     unit: 'rad/s',
-    from: logSource(reading.log, 'pinion-speed', p.rows),
+    from: logSource(reading.log, speedChannel(reading), p.rows),
   },
 ];
 
-const stepsOf = (s: { nearest: SpinPoint; value: number; ref_K: number; perLnNu: number; x: number }): Step[] => [
+const stepsOf = (s: {
+  nearest: SpinPoint;
+  value: number;
+  ref_K: number;
+  perLnNu: number;
+  x: number;
+  alone: boolean;
+}): Step[] => [
   {
     says: 'Less the zero at that time of the run',
     formula: 'T = T_raw − z(t)',
@@ -216,7 +259,12 @@ const stepsOf = (s: { nearest: SpinPoint; value: number; ref_K: number; perLnNu:
     value: Math.exp(s.x) * 1e6,
     unit: 'mm²/s',
   },
-  { says: 'Slope of torque against ln ν here', formula: 'dT/d ln ν', value: s.perLnNu, unit: 'N·m' },
+  {
+    says: s.alone ? 'Slope of torque against ln ν, taken as 0.3 T' : 'Slope of torque against ln ν here',
+    formula: 'dT/d ln ν',
+    value: s.perLnNu,
+    unit: 'N·m',
+  },
   {
     says: 'Torque at the reference temperature, through the windows of this speed',
     formula: 'T_ref = Σ T_i·L_i(ln ν_ref)',

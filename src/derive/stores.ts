@@ -71,13 +71,17 @@ export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
   };
 }
 
-/** Null when the skin was not read through at least a quarter of the run: the two stores could not be told apart. */
+/**
+ * With the skin read through at least a quarter of the run it is fitted too. Without it the sump alone tells the sum of
+ * both resistances, when the housing began as cold as the oil; otherwise null.
+ */
 export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput): StoreFit | null {
   const skinBins = series.skin_K.filter((v) => !Number.isNaN(v)).length;
-  if (skinBins < series.skin_K.length / 4) return null;
+  const withSkin = skinBins >= series.skin_K.length / 4;
   const [t0, s0] = starts(series);
+  if (!withSkin && !(Math.abs(t0 - series.ambient_K[0]!) <= 2)) return null;
   const both = (p: readonly number[]): readonly [Float64Array, Float64Array] => {
-    const [C1 = 1, C2 = 1, G = 1, K = 1, sump = 0, skin = 0] = p;
+    const [C1 = 1, C2 = 1, G = 1, K = 1, sump = 0, skin = sump] = p;
     const run = integrate(series, { sump_K: sump, skin_K: skin }, (sump_K, skin_K, air_K, rate) => {
       const across = G * (sump_K - skin_K);
       rate[0] = (heat.at_W(sump_K) - across) / C1;
@@ -92,20 +96,21 @@ export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput):
   const keep: number[] = [];
   for (let i = 0; i < n; i++) {
     if (!Number.isNaN(series.sump_K[i]!)) keep.push(i);
-    if (!Number.isNaN(series.skin_K[i]!)) keep.push(n + i);
+    if (withSkin && !Number.isNaN(series.skin_K[i]!)) keep.push(n + i);
     y[i] = series.sump_K[i]!;
     y[n + i] = series.skin_K[i]!;
   }
   const fit = fitNonlinear({
     model: (p) => {
       const [a, b] = both(p);
+      const offset_K = p[6] ?? 0;
       const out = Float64Array.from({ length: keep.length + 1 });
-      keep.forEach((at, j) => (out[j] = at < n ? a[at]! : b[at - n]! + p[6]!));
-      out[keep.length] = p[6]! * weigh;
-      return out;
+      keep.forEach((at, j) => (out[j] = at < n ? a[at]! : b[at - n]! + offset_K));
+      out[keep.length] = offset_K * weigh;
+      return withSkin ? out : out.subarray(0, -1);
     },
-    y: [...keep.map((at) => y[at]!), 0],
-    start: [15_000, 18_000, 100, 13, t0, Number.isNaN(s0) ? t0 : s0, 0],
+    y: [...keep.map((at) => y[at]!), ...(withSkin ? [0] : [])],
+    start: [15_000, 18_000, 100, 13, t0, ...(withSkin ? [Number.isNaN(s0) ? t0 : s0, 0] : [])],
     maxIterations: 100,
   });
   const resistance = (p: readonly number[]): number => 1 / p[2]! + 1 / p[3]!;
@@ -124,7 +129,11 @@ export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput):
   };
 }
 
-/** Exponential through the last hour, or the last half of a shorter run. Null when it will not settle on one. */
+/**
+ * Exponential through the last hour, or the last half of a shorter run. Null when it will not settle on one. One exponential
+ * through what two stores do falls short by up to a seventh of the way still to go (runs of 45 to 150 min, worked out here),
+ * so a fifth of that way is open as a rectangle.
+ */
 export function tail({ series }: StoreInput): StoreFit | null {
   const n = series.sump_K.length;
   const end_s = series.time_s[n - 1]!;
@@ -139,8 +148,10 @@ export function tail({ series }: StoreInput): StoreFit | null {
   const fit = fitTo(y, curve, [last + (last - first) / 3, ((last - first) * 4) / 3, 2400]);
   const [value = NaN, , tau = NaN] = fit.parameters;
   if (!(tau > 120 && tau < 4 * end_s && Number.isFinite(value))) return null;
+  const line = curve(fit.parameters);
+  const way_K = Math.abs(value - line.at(-1)!);
   return {
-    ...common('tail', fit, (p) => p[0]!, { ...series, sump_K: y }, curve(fit.parameters), 0),
+    ...common('tail', fit, (p) => p[0]!, { ...series, sump_K: y }, line, way_K / 5 / Math.sqrt(3)),
     parameters: named(fit, [
       ['T∞', 'K', 1],
       ['A', 'K', 1],
@@ -165,7 +176,7 @@ function common(
   final: (p: readonly number[]) => number,
   series: HeatSeries,
   curve: Float64Array,
-  heatShare_K: number,
+  besides_K: number,
 ): Omit<StoreFit, 'parameters' | 'store' | 'shed'> {
   const left: number[] = [];
   for (let i = 0; i < curve.length; i++) {
@@ -177,7 +188,7 @@ function common(
   return {
     model,
     final_K: value,
-    u_K: Math.hypot(u * hangTogether(left), heatShare_K),
+    u_K: Math.hypot(u * hangTogether(left), besides_K),
     widened: hangTogether(left),
     misfit_K: Math.sqrt(squares / Math.max(1, left.length)),
     dof: fit.dof,

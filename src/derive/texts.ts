@@ -142,6 +142,17 @@ export const notDerived = (f: Here & { why: string }): Finding => ({
   about: { run: f.run },
 });
 
+export const finalNotTold = (f: Here & { why: string }): Finding => ({
+  code: 'final-not-told',
+  level: 'warning',
+  place: f.place,
+  says: `No final temperature could be made of this run: ${f.why}.`,
+  why: 'Heat made, shed, store and final temperature hang together; where one has no answer none is given.',
+  write: 'Check the column map and the exclusions of the run; or run longer.',
+  effect: 'Times to limits and what else was read directly are given, nothing else.',
+  about: { run: f.run },
+});
+
 export const gradeOff = (f: { place: Place; grade: string; reads: number; from: number; to: number }): Finding => ({
   code: 'grade-off',
   level: 'warning',

@@ -8,8 +8,9 @@ export interface Plateau {
 }
 
 /**
- * Stretches in which the output shaft stays at a planned step: within 1.5 % (at least 0.15 rad/s) of it for at least
- * `least_s`. A missing speed does not end a stretch.
+ * Stretches in which the output shaft stays at a planned step, whichever way it turns: within 1.5 % (at least 0.15 rad/s)
+ * of it for at least `least_s`. A missing speed does not end a stretch, nor does one that is back within three seconds:
+ * fast loggers see the scatter of an encoder.
  */
 export function plateaus(input: {
   time_s: Float64Array;
@@ -19,10 +20,12 @@ export function plateaus(input: {
 }): Plateau[] {
   const { time_s, speed_rad_s, steps_rad_s, least_s } = input;
   const near = (w: number): number =>
-    steps_rad_s.findIndex((step) => Math.abs(w - step) <= Math.max(0.015 * step, 0.15));
+    steps_rad_s.findIndex((step) => Math.abs(Math.abs(w) - step) <= Math.max(0.015 * step, 0.15));
+  const back_s = 3;
   const found: Plateau[] = [];
   let from = 0;
   let now = -1;
+  let left = -1;
   const close = (to: number): void => {
     if (now >= 0 && (time_s[to - 1] ?? 0) - time_s[from]! >= least_s)
       found.push({ step_rad_s: steps_rad_s[now]!, rows: [from, to] });
@@ -30,12 +33,19 @@ export function plateaus(input: {
   for (let i = 0; i < time_s.length; i++) {
     const w = speed_rad_s[i]!;
     const step = Number.isNaN(w) ? now : near(w);
-    if (step === now) continue;
-    close(i);
-    from = i;
+    if (step === now) {
+      left = -1;
+      continue;
+    }
+    if (left < 0) left = i;
+    const elsewhere = step >= 0 || now < 0;
+    if (!elsewhere && time_s[i]! - time_s[left]! <= back_s) continue;
+    close(left);
+    from = elsewhere ? i : left;
     now = step;
+    left = -1;
   }
-  close(time_s.length);
+  close(left < 0 ? time_s.length : left);
   return found;
 }
 

@@ -17,15 +17,16 @@ export function toBaseline(input: {
   const out = Float64Array.from(raw);
   if (instrument === null) return out;
   const zero = zeroOf(run, instrument);
-  const span = Math.max(runLength_s(run), log.time_s[log.rows - 1] ?? 0, 1);
+  const first_s = log.time_s[0] ?? 0;
+  const span = Math.max(runLength_s(run), (log.time_s[log.rows - 1] ?? 0) - first_s, 1);
   for (let i = 0; i < out.length; i++) {
-    const share = log.time_s[i]! / span;
+    const share = (log.time_s[i]! - first_s) / span;
     out[i] = out[i]! - instrument.zero - (zero === null ? 0 : zeroAt(zero, share));
   }
   return out;
 }
 
-/** From started to ended as typed; the logger's clock starts with the run. */
+/** From started to ended as typed; the log starts with the run, whatever its clock shows. */
 const runLength_s = (run: Run): number => {
   const [from, to] = [readInstant(run.started), readInstant(run.ended)];
   return from.ok && to.ok ? to.value.epoch_s - from.value.epoch_s : 0;

@@ -128,6 +128,10 @@ export interface DerivedRun {
     readonly airflow_m_s: number | null;
     readonly level_z_m: number | null;
     readonly volume20_m3: number | null;
+    readonly rotation: 'forward' | 'reverse';
+    /** Of a loaded run, mean under load; null otherwise. */
+    readonly outputSpeed_rad_s: number | null;
+    readonly powerOut_W: number | null;
   };
   /** Null when the run counts; otherwise why no figure is made of it. */
   readonly leftOut: string | null;

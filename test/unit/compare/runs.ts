@@ -3,6 +3,7 @@ import type { Cause } from '../../../src/quantity/estimate.ts';
 import type { Series } from '../../../src/trial/book.ts';
 import type { Cell, DerivedRun } from '../../../src/trial/derived.ts';
 import type { Plan } from '../../../src/trial/plan.ts';
+import type { SeriesRecord } from '../../../src/trial/series.ts';
 import { readNotes } from '../../../src/notes/book.ts';
 import { asFiles, goodBook } from '../notes/good-book.ts';
 
@@ -36,7 +37,16 @@ export const derived = (of: Some = {}): DerivedRun => ({
   remarks: [],
   findings: [],
   ...of,
-  conditions: { ambient_K: 294, airflow_m_s: 0, level_z_m: -0.053, volume20_m3: 2.4e-3, ...of.conditions },
+  conditions: {
+    ambient_K: 294,
+    airflow_m_s: 0,
+    level_z_m: -0.053,
+    volume20_m3: 2.4e-3,
+    rotation: 'forward',
+    outputSpeed_rad_s: null,
+    powerOut_W: null,
+    ...of.conditions,
+  },
 });
 
 /** One refit of an article with its spin power at the reference speed and temperature. */
@@ -80,6 +90,7 @@ export const calibrationCause: Cause = {
 };
 
 const notes = readNotes(asFiles(goodBook)).series[0]!;
+export const record: SeriesRecord = { ...notes, logs: new Map() };
 export const series: Series = notes.series;
 /** Its factors are article and fill. */
 export const plan: Plan = notes.plan!;

@@ -80,9 +80,19 @@ describe('one store', () => {
     expect(fit.store!.value / (p.C1 + p.C2)).toBeCloseTo(1, 2);
     expect(Math.abs(fit.final_K - final(tight))).toBeLessThan(0.05);
   });
-  it('stands alone where the skin was not read: two stores cannot be told apart', () => {
-    const series = made(p);
-    expect(twoStore(inputOf({ ...series, skin_K: series.skin_K.map(() => NaN) }))).toBeNull();
+});
+
+describe('two stores whose skin was not read', () => {
+  const p = { C1: 14_000, C2: 19_000, G: 110, K: 13.4 };
+  const unread = (series: HeatSeries): HeatSeries => ({ ...series, skin_K: series.skin_K.map(() => NaN) });
+  it.each([45, 90, 150])('are told by the sump alone after a cold start of %i min', (minutes) => {
+    const fit = twoStore(inputOf(unread(made(p, minutes))))!;
+    expect(Math.abs(fit.final_K - final(p))).toBeLessThan(0.05);
+    expect(fit.store!.value / (p.C1 + p.C2)).toBeCloseTo(1, 2);
+  });
+  it('cannot be told apart where the housing may have begun at another temperature than the oil', () => {
+    const warm = made(p);
+    expect(twoStore(inputOf(unread({ ...warm, ambient_K: warm.ambient_K.map((t) => t - 5) })))).toBeNull();
   });
 });
 
@@ -90,6 +100,12 @@ describe('the tail', () => {
   it('of a long run heads for the same final temperature', () => {
     const p = { C1: 14_000, C2: 19_000, G: 110, K: 13.4 };
     expect(Math.abs(tail(inputOf(made(p)))!.final_K - final(p))).toBeLessThan(0.5);
+  });
+  it.each([45, 60, 90, 120, 150])('falls short after %i min, by no more than it says is open', (minutes) => {
+    const p = { C1: 14_000, C2: 19_000, G: 110, K: 13.4 };
+    const fit = tail(inputOf(made(p, minutes)))!;
+    expect(final(p) - fit.final_K).toBeGreaterThan(-1e-6);
+    expect(final(p) - fit.final_K).toBeLessThan(2 * fit.u_K);
   });
   it('of a run that does not bend has no answer', () => {
     const series = made({ C1: 14_000, C2: 19_000, G: 110, K: 13.4 });

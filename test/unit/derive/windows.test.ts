@@ -31,6 +31,15 @@ describe('stretches at a planned step', () => {
   it('go on over a speed that is missing', () => {
     expect(found((t) => (t > 100 && t < 120 ? NaN : rad(120)))).toEqual([[120, 0, 798]]);
   });
+  it('are the same whichever way the shaft turns', () => {
+    expect(found((t) => rad(t < 130 ? -60 : -120))).toEqual([
+      [60, 0, 128],
+      [120, 130, 798],
+    ]);
+  });
+  it('go on over an encoder that strays for a reading, and end where the speed has left', () => {
+    expect(found((t) => rad(t % 60 === 0 ? 124 : t < 400 ? 120 : 100))).toEqual([[120, 2, 398]]);
+  });
   it('give their last minute, less two readings in which the speed may already move', () => {
     const rows = lastPart({ step_rad_s: steps[0]!, rows: [0, 100] }, time_s, 60);
     expect([time_s[rows[0]], time_s[rows[1] - 1]]).toEqual([134, 194]);

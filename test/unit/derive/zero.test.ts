@@ -25,6 +25,17 @@ describe('the zero of a torque channel', () => {
       expect.closeTo(2 - 0.06, 9),
     ]);
   });
+  it('counts from the first row of a logger that was counting before', () => {
+    const late = { ...log, time_s: log.time_s.map((t) => t + 36_000) };
+    const of = (used: typeof log) =>
+      toBaseline({
+        raw: log.channels.get('torque-in')!,
+        log: used,
+        run: { ...run, zeros: [{ instrument: 'torque-low', before_Nm: 0.02, after_Nm: 0.06, step_Nm: 0.001 }] },
+        instrument: instrument('torque-low'),
+      });
+    expect(of(late)).toEqual(of(log));
+  });
   it('is held where it was not read again', () => {
     const out = less({ id: 'torque-low', before: 0.02, after: null });
     expect(new Set(out)).toEqual(new Set([2 - 0.02]));
