@@ -9,10 +9,7 @@ import { readFields } from './read.ts';
 export const bookKind = group({
   name: required(text('The Quillstone book'), 'It is the name of the whole site.'),
   lab: required(text('Quillstone Axle Room'), 'Readers want to know whose bench it was.'),
-  hook: recommended(
-    text('Two bowls, the same oil, the same level: how many watts is a shape worth?'),
-    'It is the first sentence of the home page.',
-  ),
+  hook: recommended(text('How many watts is the shape of a bowl worth?'), 'It is the first sentence of the home page.'),
   contact: required(
     text('corrections@quillstone.example'),
     'Somebody who finds a mistake needs to know where to send it.',

@@ -48,6 +48,12 @@ export function checkRuns(runs: Gathered<Run>, known: Known, around: RunsAround)
         withEffect([finding], say.twinsLeftOut(both), { ...about, run: stem(finding.place.file) }),
       ),
       ...withEffect(checkTables(stands, known), '', about),
+      ...stands.flatMap((run, i) => {
+        const other = stands.slice(0, i).find(({ order }) => order === run.order);
+        return other === undefined
+          ? []
+          : withEffect([foundAt(run, 'order', say.orderTwice(run.order, other.id))], '', { ...about, run: run.id });
+      }),
     ],
     needed: {
       articles: by(

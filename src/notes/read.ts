@@ -38,6 +38,10 @@ function readGroup(kind: GroupKind, node: GroupNode, path: string, into: Into): 
   const known = Object.keys(kind.fields);
   const settled = tellStrangers(node, known, path, into);
   const values = new Map<string, unknown>();
+  const unstated = Object.entries(kind.fields).filter(
+    ([name, field]) => field.need === 'recommended' && !settled.has(name) && !isStated(node, name),
+  );
+  if (unstated.length > 0) worthKnowing(into, head(node), say.notStated(homeOf(node, path), unstated));
   for (const [name, field] of Object.entries(kind.fields)) {
     const entry = node.entries.find((e) => e.key === name);
     if (settled.has(name)) continue;
@@ -76,13 +80,23 @@ function readField(field: Field, name: string, entry: Entry | undefined, parent:
   const path = join(parent.path, name);
   if (entry && !isEmpty(entry.value)) return readValue(field.kind, entry.value, path, into);
   const span = entry?.keySpan ?? head(parent.node);
-  if (field.need === 'required') return wrongAt(into, span, say.missing(path, name, field));
-  if (field.need === 'recommended') worthKnowing(into, span, say.notStated(path, name, field));
+  if (field.need === 'required') return wrongAt(into, span, say.missing(homeOf(parent.node, parent.path), name, field));
   if (field.otherwise === undefined) return null;
   return field.kind.type === 'group'
     ? readGroup(field.kind, { kind: 'group', entries: [], span }, path, into)
     : readValue(field.kind, { kind: 'text', text: field.otherwise, span, lead: 0 }, path, into);
 }
+
+const isStated = (node: GroupNode, name: string): boolean => {
+  const entry = node.entries.find((e) => e.key === name);
+  return entry !== undefined && !isEmpty(entry.value);
+};
+
+/** An entry of a list is called by its id. */
+const homeOf = (node: GroupNode, path: string): say.Home => {
+  const id = node.entries.find((e) => e.key === 'id')?.value;
+  return { path, id: id?.kind === 'text' && id.text !== '' ? id.text : null };
+};
 
 interface Parent {
   readonly node: GroupNode;

@@ -62,6 +62,7 @@ export function readSeriesFolder(
     ...ofThings(oils, checked.needed.oils, 'oil', folder),
     ...checked.findings,
     ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
+    ...unread(files, runs, folder),
   ];
   const stands = series.ok && rig.ok && !whole.some((f) => f.level === 'error');
   if (!stands) return { series: null, findings };
@@ -124,6 +125,23 @@ const isStray = (path: string): boolean =>
   !/^(series|rig|plan|claims|README)\.md$/.test(path) &&
   !/^(articles|oils|runs)\/[^/]+\.md$/.test(path) &&
   !/^(parts|amendments|reports|pictures|make)\//.test(path);
+
+/** A note under another ending, and a logger file beside no note, would be missed without a word. */
+function unread(files: readonly SourceFile[], runs: Gathered<Run>, series: string): Finding[] {
+  const named = new Set([...runs.records.values()].map(({ log }) => log?.file));
+  return files.flatMap(({ path }) => {
+    const inside = path.slice(series.length + 1);
+    const name = inside.slice(inside.lastIndexOf('/') + 1);
+    const told = /\.md\.\w+$/i.test(name)
+      ? say.noteEnding(name)
+      : /^runs\/[^/]+\.(csv|tsv|dat)$/i.test(inside) &&
+          !named.has(name) &&
+          !runs.spoilt.has(stem(name.replace(/\.\w+$/, '')))
+        ? say.logNotNamed(name)
+        : null;
+    return told === null ? [] : [{ ...told, place: firstLine(path), about: { series } }];
+  });
+}
 
 const stray = (path: string, series: string): Finding => ({
   ...say.noteNotRead(),

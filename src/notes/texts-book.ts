@@ -53,6 +53,30 @@ export const noteNotRead = (): Told =>
     'Move it into the folder of its kind, or leave it where it is.',
   );
 
+export const noteEnding = (name: string): Told =>
+  warning(
+    'note-ending',
+    `"${name}" is not read, since its name does not end in .md.`,
+    'Some editors add an ending of their own when a note is saved.',
+    `Name it ${name.replace(/\.md\..*$/i, '.md')}.`,
+  );
+
+export const logNotNamed = (name: string): Told =>
+  notice(
+    'log-not-named',
+    `No run names the logger file "${name}".`,
+    'Its readings are in no figure.',
+    `Write a note with  log: { file: ${name}, map: … }  beside it, or leave it where it is.`,
+  );
+
+export const orderTwice = (order: number, other: string): Told =>
+  warning(
+    'order-twice',
+    `${other} is run ${String(order)} of the series too.`,
+    'The order says which baseline runs stand before and after, and how far the rig may have wandered between.',
+    'Count the runs as they were made and write each its own number.',
+  );
+
 export const idNotFile = (id: string, file: string): Told =>
   error(
     'id-not-file',

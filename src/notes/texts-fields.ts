@@ -36,11 +36,13 @@ export function exampleOf(kind: Kind): string {
       return '[40, -128]';
     case 'named':
       return `{ ${kind.called}: ${exampleOf(kind.of)} }`;
-    case 'group':
-      return `{ ${Object.entries(kind.fields)
-        .filter(([name, f]) => f.need === 'required' || kind.either?.some((names) => names[0] === name))
-        .map(([name, f]) => `${name}: ${exampleOf(f.kind)}`)
-        .join(', ')} }`;
+    case 'group': {
+      const all = Object.entries(kind.fields);
+      const needed = all.filter(
+        ([name, f]) => f.need === 'required' || kind.either?.some((names) => names[0] === name),
+      );
+      return `{ ${(needed.length > 0 ? needed : all).map(([name, f]) => `${name}: ${exampleOf(f.kind)}`).join(', ')} }`;
+    }
   }
 }
 
@@ -68,13 +70,15 @@ export const unknownField = (path: string, near: string | null, known: readonly 
       : `Did you mean "${near}"?`,
   );
 
-export const decimalComma = (path: string, typed: string): Told =>
-  error(
+export function decimalComma(path: string, typed: string): Told {
+  const bare = typed.replace(/[“”„«»]/g, '');
+  return error(
     'decimal-comma-in-list',
-    `The comma in "${typed}" parts two values here.`,
+    `The comma in "${bare}" parts two values here.`,
     'Inside [ ] and { } YAML takes a comma as the end of a value, so a decimal comma cuts the number in two.',
-    `Put the value of "${fieldOf(path)}" in quotes: "${typed}", or write ${typed.replace(',', '.')}.`,
+    `Put the value of "${fieldOf(path)}" in ${bare === typed ? '' : 'straight '}quotes: "${bare}", or write ${bare.replace(',', '.')}.`,
   );
+}
 
 export const commaInWords = (path: string, typed: string): Told =>
   error(
@@ -84,16 +88,31 @@ export const commaInWords = (path: string, typed: string): Told =>
     `Put the value in quotes: ${fieldOf(path)}: "${typed}".`,
   );
 
-export const missing = (path: string, name: string, field: Field): Told =>
-  error('field-missing', `"${path}" is missing.`, field.why, `Write  ${written(name, field.kind)}.`);
+/** Where a field belongs: nowhere to name for the note itself, else its group, by the id of an entry where it has one. */
+export type Home = { readonly path: string; readonly id: string | null };
+const homeWords = ({ path, id }: Home): string =>
+  id !== null && path !== '' ? ` for ${id}` : path === '' ? '' : ` in "${fieldOf(path)}"`;
 
-export const notStated = (path: string, name: string, field: Field): Told => ({
-  code: 'field-not-stated',
-  level: 'notice',
-  says: `"${path}" is not stated.`,
-  why: field.why,
-  write: `If it is known, write  ${written(name, field.kind)}.`,
-});
+export const missing = (home: Home, name: string, field: Field): Told =>
+  error('field-missing', `"${name}" is missing${homeWords(home)}.`, field.why, `Write  ${written(name, field.kind)}.`);
+
+/** Fields of one group that it could well have: told together. */
+export function notStated(home: Home, fields: readonly (readonly [name: string, field: Field])[]): Told {
+  const names = fields.map(([name]) => `"${name}"`);
+  return {
+    code: 'field-not-stated',
+    level: 'notice',
+    says: `${sentenceList(names)} ${fields.length === 1 ? 'is' : 'are'} not stated${homeWords(home)}.`,
+    why: fields.map(([, field]) => field.why).join(' '),
+    write: `If known, write  ${fields.map(([name, field]) => written(name, field.kind)).join('  and  ')}.`.replace(
+      '?.',
+      '?',
+    ),
+  };
+}
+
+const sentenceList = (items: readonly string[]): string =>
+  items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1) ?? ''}`;
 
 export const missingEither = (path: string, names: readonly string[], fields: Fields): Told =>
   error(
@@ -144,7 +163,7 @@ export const wrongWord = (path: string, typed: string, words: readonly string[],
   error(
     'word-unknown',
     `"${typed}" is not one of the words of "${fieldOf(path)}".`,
-    `They are: ${anyOf(words)}.`,
+    near === null ? 'No other word is read here.' : `They are: ${anyOf(words)}.`,
     near === null ? `Write one of: ${anyOf(words)}.` : `Did you mean  ${fieldOf(path)}: ${near} ?`,
   );
 

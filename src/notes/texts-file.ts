@@ -180,6 +180,13 @@ export function yaml(code: string, message: string, line: string, word: string):
         'Put the value in quotes.',
       );
     default:
+      if (/^\s*(- )?[\w-]+:[^\s/]/.test(line))
+        return error(
+          'yaml-no-blank',
+          'No blank stands after the colon.',
+          'YAML takes the word, the colon and the value for one word.',
+          `Write  ${line.trim().replace(':', ': ')}.`,
+        );
       return error(
         'yaml-unreadable',
         `The line cannot be read as YAML: ${plain(message)}.`,

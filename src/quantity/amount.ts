@@ -69,7 +69,7 @@ function explainUnit(place: texts.At, word: string, number: string, wanted: Want
   if (dimensions.includes('temperature') && unitNamed(word, 'temperature-difference'))
     return texts.differenceForTemperature(place, wanted, number, word);
   const other = unitNamed(word);
-  if (other) return texts.unitOfOtherKind(place, wanted, number, word, other.dimension, dimensions);
+  if (other) return texts.unitOfOtherKind(place, wanted, word, other.dimension, dimensions);
   return texts.unitUnknown(place, wanted, number, word, nearestUnit(word, dimensions), dimensions);
 }
 

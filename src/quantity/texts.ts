@@ -12,7 +12,7 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     length: { noun: 'a length', units: ['mm', 'in'] },
     area: { noun: 'an area', units: ['cm²', 'in²'] },
     volume: { noun: 'a volume', units: ['L', 'US qt'] },
-    mass: { noun: 'a mass', units: ['kg', 'lb'] },
+    mass: { noun: 'a mass', units: ['g', 'kg'] },
     time: { noun: 'a time', units: ['min', 's'] },
     angle: { noun: 'an angle', units: ['°', 'rad'] },
     speed: { noun: 'a speed', units: ['m/s', 'mph'] },
@@ -184,7 +184,6 @@ export const unitUnknown = (
 export const unitOfOtherKind = (
   at: At,
   about: About,
-  number: string,
   word: string,
   is: Dimension,
   dimensions: readonly Dimension[],
@@ -194,7 +193,7 @@ export const unitOfOtherKind = (
     at,
     `"${word}" is the unit of ${kinds[is].noun}.`,
     `${subject(about)} is ${nounOf(dimensions)}.`,
-    `Write it in ${either(kinds[dimensions[0]!].units)}, as  ${entry(about, spaced(number, kinds[dimensions[0]!].units[0]))}.`,
+    `Write it in ${either(kinds[dimensions[0]!].units)}, as  ${entry(about, spaced('…', kinds[dimensions[0]!].units[0]))}.`,
   );
 
 export const temperatureForDifference = (at: At, about: About, number: string, fahrenheit: boolean): Trouble =>

@@ -177,6 +177,34 @@ describe('what two notes say together', () => {
     expect(quiet.map((f) => f.place.file)).toEqual(['hill-bowl/run/S-09.md']);
   });
 
+  it('a note under another ending and a logger file that no run names are told, each at its file', () => {
+    const { notes } = outcome({
+      ...goodBook,
+      'hill-bowl/runs/S-09.md.txt': goodBook[S07] ?? '',
+      'hill-bowl/runs/S-10.csv': 't_s\n',
+    });
+    const told = notes.series[0]?.findings.filter((f) => /^(note-ending|log-not-named)$/.test(f.code)) ?? [];
+    expect(told.map((f) => `${f.level} ${f.code} ${f.place.file}`)).toEqual([
+      'warning note-ending hill-bowl/runs/S-09.md.txt',
+      'notice log-not-named hill-bowl/runs/S-10.csv',
+    ]);
+    expect(told[0]?.write).toContain('S-09.md');
+  });
+
+  it('two runs cannot have one place in the order of the series', () => {
+    const { loud, runs } = outcome(spoil(S07, 'order: 19', 'order: 20'));
+    expect(loud.map((f) => `${f.level} ${f.code} ${f.place.file}`)).toEqual([
+      'warning order-twice hill-bowl/runs/S-08.md',
+    ]);
+    expect(runs).toEqual(['S-07', 'S-08']);
+  });
+
+  it('what an instrument could well have is told once, by the id of the instrument', () => {
+    const { notes } = outcome(spoil(rig, '    calibrated: 2026-01-12\n    next-due: 2027-01-12\n', ''));
+    const told = notes.series[0]?.findings.filter((f) => f.says.includes('calibrated')) ?? [];
+    expect(told.map((f) => f.says)).toEqual(['"calibrated" and "next-due" are not stated for torque-low.']);
+  });
+
   it('a draft needs no log, no zeros and no end', () => {
     const text = (goodBook[S07] ?? '')
       .replace('status: accepted', 'status: draft')

@@ -14,6 +14,13 @@ eachGivesOneFinding('YAML', [
     write: 'two blanks',
   },
   {
+    title: 'a colon without a blank after it',
+    was: 'rotation: forward',
+    is: 'rotation:forward',
+    finds: 'yaml-no-blank S-07.md:19:1',
+    write: 'rotation: forward',
+  },
+  {
     title: 'a line indented too far',
     was: 'rotation: forward',
     is: '  rotation: forward',
