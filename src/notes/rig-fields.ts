@@ -103,7 +103,7 @@ const mapKind = group({
     words('utf-8', 'utf-16le', 'utf-16be', 'windows-1252', 'iso-8859-1', 'iso-8859-15'),
     'How the file spells ° and ·, when it is not UTF-8.',
   ),
-  missing: optional(list(text('NaN')), 'Words and numbers that mean: no reading.'),
+  missing: optional(list(text('"-999"')), 'Words and numbers that mean: no reading.'),
   clock: required(
     group({
       column: required(text('t_s'), 'The column that holds the time.'),

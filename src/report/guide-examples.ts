@@ -1,6 +1,9 @@
+import type { NoteKind } from './guide-fields.ts';
+
 /** One example a kind of note, invented, for the guide. Fields are those of the folder format; comments say what may be left out. */
 export interface NoteExample {
   readonly id: string;
+  readonly kind: NoteKind;
   readonly heading: string;
   readonly file: string;
   readonly says: string;
@@ -10,6 +13,7 @@ export interface NoteExample {
 export const noteExamples: readonly NoteExample[] = [
   {
     id: 'note-book',
+    kind: 'book',
     heading: 'The book',
     file: 'book.md',
     says: 'One for the whole folder: who you are and how the pages look.',
@@ -23,6 +27,7 @@ shown-to: public`,
   },
   {
     id: 'note-series',
+    kind: 'series',
     heading: 'A series',
     file: 'pan-depth/series.md',
     says: 'The question, the baseline, and the conditions at which things are compared. The folder’s name is the id.',
@@ -44,6 +49,7 @@ shown-to: public`,
   },
   {
     id: 'note-rig',
+    kind: 'rig',
     heading: 'The rig',
     file: 'pan-depth/rig.md',
     says: 'Teeth, heights, what lies inside the loss figure, every instrument, and how the logger’s columns are to be read.',
@@ -68,8 +74,11 @@ instruments:
     what: input flange
     range: [0 N·m, 50 N·m]
     accuracy: "± 0.05 % of range"   # no k: limits
+    calibrated: 2026-02-01
     next-due: 2027-02-01
     zero-policy: before-after
+  - { id: encoder, measures: speed, what: input shaft, range: [0 rpm, 6000 rpm], accuracy: ± 0.01 % of reading }
+  - { id: sump-probe, measures: temperature, what: sump, range: [0 °C, 150 °C], accuracy: ± 0.3 K (k=2) }
 maps:
   bench:
     delimiter: ";"
@@ -78,10 +87,12 @@ maps:
     clock: { column: t_s, unit: s }
     columns:
       n_in:   { is: pinion-speed, unit: rpm, instrument: encoder }
+      tq_in:  { is: torque-in, unit: N·m, instrument: torque-in }
       T_sump: { is: sump, unit: °C, instrument: sump-probe, plausible: [-40 °C, 200 °C], max-step: 2 K/s }`,
   },
   {
     id: 'note-plan',
+    kind: 'plan',
     heading: 'The plan',
     file: 'pan-depth/plan.md',
     says: 'What is varied on purpose, how often each cell is to be run, and in which order. A difference in a factor is the subject; any other is a mismatch.',
@@ -103,6 +114,7 @@ cells:
   },
   {
     id: 'note-article',
+    kind: 'article',
     heading: 'An article',
     file: 'pan-depth/articles/A1.md',
     says: 'What is compared, how it was obtained, and how much oil stands below each height in it.',
@@ -119,10 +131,15 @@ level-table:
   method: pour_and_dip
   rows:                    # six or more, both columns rising
     - { z: -120 mm, volume: 0.25 L }
-    - { z: -105 mm, volume: 0.70 L }`,
+    - { z: -105 mm, volume: 0.70 L }
+    - { z: -90 mm, volume: 1.20 L }
+    - { z: -75 mm, volume: 1.72 L }
+    - { z: -60 mm, volume: 2.25 L }
+    - { z: -45 mm, volume: 2.80 L }`,
   },
   {
     id: 'note-oil',
+    kind: 'oil',
     heading: 'An oil',
     file: 'pan-depth/oils/L1.md',
     says: 'Two viscosities with their source, density, and the batch that was in the axle.',
@@ -133,10 +150,12 @@ base: mineral
 viscosity: { at-40: 145 mm²/s, at-100: 14.2 mm²/s, source: data_sheet }
 density-15: 897 kg/m³
 specific-heat: 2000 J/(kg·K)
-batch: L-0504`,
+batch: L-0504
+hours-used: 0 h`,
   },
   {
     id: 'note-run',
+    kind: 'run',
     heading: 'A run',
     file: 'pan-depth/runs/S-01.md',
     says: 'One trial. The words under the second line of dashes are yours: what was seen, heard and smelled. The logger file lies beside the note and is never changed.',

@@ -1,4 +1,5 @@
 import { noteExamples } from './guide-examples.ts';
+import { everyField } from './guide-fields.ts';
 import type { Page } from './page.ts';
 import { code, link, listOf, prose, section, strong } from './spans.ts';
 
@@ -59,7 +60,9 @@ export function guidePage(): Page {
               code('series.md'),
               ', ',
               code('rig.md'),
-              ', one article, one oil and one run.',
+              ', ',
+              code('plan.md'),
+              ', one article, one oil and one run. Each is shown below with every field it can have.',
             ],
             [
               'Run ',
@@ -108,6 +111,12 @@ export function guidePage(): Page {
               code('5 7/16 in'),
               ', ',
               code('2,4 L'),
+              '. Between ',
+              code('{ }'),
+              ' or ',
+              code('[ ]'),
+              ' a decimal comma needs quotes: ',
+              code('fill: "2,4 L"'),
               '.',
             ],
             [
@@ -138,6 +147,7 @@ export function guidePage(): Page {
         section(note.id, note.heading, [
           prose(code(note.file), ' ', note.says),
           { kind: 'code', language: 'yaml', text: note.yaml },
+          everyField(note.kind),
         ]),
       ),
       section('does-not', 'What it does not do', [
