@@ -91,17 +91,35 @@ export function deriveLevel(input: {
           baseline: baseline.table.rows,
           baselineVolume_m3: baseline.volume_m3,
         });
+  const perVolumeThere = table && equal && levelSlope_1_m2({ survey: table.rows, volume_m3: equal });
+  // Two tables are read against each other, each row with the rule; a table against itself is not.
+  const surveys = gather([
+    {
+      of:
+        surveyed && table !== baseline?.table ? { cause: surveyCause(run.article), u: surveyed.u * Math.SQRT2 } : null,
+      sensitivity: perVolumeThere ? 1 / perVolumeThere : 0,
+    },
+  ]);
   if (equal !== null)
     results.push({
       ...shared,
       quantity: 'equal-level-volume',
-      estimate: estimate(equal, []),
+      estimate: estimate(equal, surveys.parts),
       relation: 'static-level',
       method: 'fill/equal-level',
       given: tableGiven(z, table),
     });
-  return { volume20_m3, level_z_m: z, results, causes: [...litres.causes, ...height.causes] };
+  return { volume20_m3, level_z_m: z, results, causes: [...litres.causes, ...height.causes, ...surveys.causes] };
 }
+
+const surveyCause = (article: string): Cause => ({
+  id: `survey:${article}`,
+  name: `level tables of ${article} and of the baseline`,
+  kind: 'offset',
+  distribution: 'rectangular',
+  dof: Infinity,
+  scope: 'series',
+});
 
 /** The table a run's article stands on: its own, or that of the article it is a window copy of (already resolved by notes). */
 export const tableOf = (article: Article | undefined): LevelTable | null => article?.levelTable ?? null;

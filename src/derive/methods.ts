@@ -35,7 +35,7 @@ export const methods: readonly Method[] = [
       latex: String.raw`T=\sum_i \left(T_{\mathrm{raw},i}-z(t_i)\right)L_i(\ln\nu_\mathrm{ref})`,
       plain: 'T = Σ (T_raw,i − z(t_i))·L_i(ln ν_ref)',
     },
-    says: 'The zero goes in a straight line from before to after. The windows of one speed stand within 2 K of the reference temperatures; the polynomial through them in ln ν carries each the rest of the way.',
+    says: 'The zero goes in a straight line from before to after. The windows of one speed stand within 2 K of the reference temperatures; the polynomial through them in ln ν carries each the rest of the way. Of one temperature alone the way is not gone but left open.',
     source: own,
   },
   {
@@ -79,7 +79,7 @@ export const methods: readonly Method[] = [
     id: 'tail',
     title: 'Tail of a heat-up',
     formula: { latex: String.raw`T=T_\infty-A\,e^{-t/\tau}`, plain: 'T = T∞ − A·exp(−t/τ)' },
-    says: 'Through the last hour alone, or the last half of a shorter run.',
+    says: 'Through the last hour alone, or the last half of a shorter run. It falls short where heat has to cross from oil to housing, so a fifth of the way still to go is open.',
     source: own,
   },
   {
@@ -124,7 +124,7 @@ export const methods: readonly Method[] = [
     id: 'mean-of-refits',
     title: 'Figure of an article at a fill',
     formula: { latex: String.raw`\bar y_g=\frac1n\sum y_i-\beta(\bar t_g-\bar t)`, plain: 'ȳ = Σy_i/n − β·(t̄_g − t̄)' },
-    says: 'Mean of its refits at the middle of the series; β is one drift common to all. A loaded run stands alone.',
+    says: 'Mean of its refits at the middle of the series; β is one drift common to all. Loaded runs without enough repeats stand alone and take their scatter from causes. Runs under different conditions have no mean.',
     source: 'Analysis of covariance with a common slope; common practice, no source.',
   },
   {

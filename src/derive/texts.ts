@@ -167,5 +167,8 @@ export const gradeOff = (f: { place: Place; grade: string; reads: number; from: 
 export const overdueNote = (f: { instrument: string; due: string }): string =>
   `rests on ${f.instrument}, overdue since ${f.due}`;
 
+export const noInstrumentNote = (channels: readonly string[]): string =>
+  `no instrument is named for ${channels.join(', ')}: the ± holds nothing of its calibration`;
+
 export const offSurveyNote = (f: { side: string; off: number }): string =>
   `the level ${f.side} was read ${round(f.off)} mm off the survey`;

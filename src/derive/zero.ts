@@ -4,8 +4,8 @@ import type { Log } from '../trial/log.ts';
 import type { Run, Zero } from '../trial/run.ts';
 
 /**
- * A copy of the channel less the zero kept in the rig sheet, or less the zero of this run, taken before and after and
- * drawn as a straight line between (common practice, no source).
+ * A copy of the channel less the zero of this run, taken before and after and drawn as a straight line between, or less the
+ * one kept in the rig sheet where the run has none: what was read at rest holds all of it (common practice, no source).
  */
 export function toBaseline(input: {
   raw: Float64Array;
@@ -21,7 +21,7 @@ export function toBaseline(input: {
   const span = Math.max(runLength_s(run), (log.time_s[log.rows - 1] ?? 0) - first_s, 1);
   for (let i = 0; i < out.length; i++) {
     const share = (log.time_s[i]! - first_s) / span;
-    out[i] = out[i]! - instrument.zero - (zero === null ? 0 : zeroAt(zero, share));
+    out[i] = out[i]! - (zero === null ? instrument.zero : zeroAt(zero, share));
   }
   return out;
 }

@@ -77,7 +77,7 @@ function maker(input: {
       ),
     ].map(file);
 
-  /** Value, interval and budget of an estimate in the unit it is shown in. */
+  /** Value, interval and budget of an estimate in the unit it is shown in. Where no cause is known there is no interval. */
   const numbers = (quantity: QuantityName, e: Estimate, isDifference: boolean) => {
     const toShown = isDifference ? shownDifference : shown;
     const u_SI = standardUncertainty(e);
@@ -85,12 +85,13 @@ function maker(input: {
     const k = coverageFactor(coverage, dof);
     const value = toShown(quantity, e.value);
     const u = shownDifference(quantity, u_SI);
+    const known = Number.isFinite(k * u) && (e.parts.length > 0 || byDefinition.has(quantity));
     return {
       value,
-      interval: [value - k * u, value + k * u] as const,
-      k,
-      dof: Number.isFinite(dof) ? dof : null,
-      u,
+      interval: known ? ([value - k * u, value + k * u] as const) : ([null, null] as const),
+      k: known ? k : null,
+      dof: known && Number.isFinite(dof) ? dof : null,
+      u: known ? u : null,
       budget: budgetOf(quantity, e, causes),
     };
   };
@@ -219,6 +220,9 @@ function maker(input: {
       }),
   };
 }
+
+/** Counted or chosen, not measured: exact without a cause. */
+const byDefinition: ReadonlySet<QuantityName> = new Set(['gear-ratio', 'pinion-speed']);
 
 interface RestOf {
   readonly bound: Result['bound'];

@@ -57,6 +57,24 @@ describe('a heat-up whose final temperature cannot be told', () => {
   });
 });
 
+describe('a channel without an instrument', () => {
+  it('is named with every figure whose ± lacks its calibration', () => {
+    const record = recordOf('H-01', heatUp(), (r) => ({
+      rig: {
+        ...r.rig,
+        maps: r.rig.maps.map((m) => ({
+          ...m,
+          columns: m.columns.map((c) => (c.is === 'torque-in' ? { ...c, instrument: null } : c)),
+        })),
+      },
+    }));
+    const d = [...deriveSeries(record).runs.values()][0]!;
+    const notes = (quantity: string) => d.results.find((r) => r.quantity === quantity)!.notes.join();
+    expect(notes('heat-made')).toMatch(/no instrument is named for torque-in/);
+    expect(notes('fill-volume')).toBe('');
+  });
+});
+
 describe('a heat-up with a hole in it', () => {
   it('whose sump was lost bounds a limit by the last reading and not by the end of the file', () => {
     const d = reduced('H-01', heatUp({ sump: (t) => (t > 4800 ? NaN : sump(t)) }));

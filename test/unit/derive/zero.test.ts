@@ -45,6 +45,9 @@ describe('the zero of a torque channel', () => {
     const out = toBaseline({ raw: log.channels.get('torque-in')!, log, run, instrument: instrument('torque-out-l') });
     expect([...new Set(out)]).toEqual([expect.closeTo(0.2, 12)]);
   });
+  it('read at rest before the run holds the kept one too, which is not taken off again', () => {
+    expect(less({ id: 'torque-out-l', before: 1.81, after: 1.81 })[0]).toBeCloseTo(0.19, 12);
+  });
   it('leaves the raw readings as they were logged', () => {
     less({ id: 'torque-low', before: 1, after: 1 });
     expect(new Set(log.channels.get('torque-in'))).toEqual(new Set([2]));
