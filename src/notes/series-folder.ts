@@ -129,14 +129,16 @@ const isStray = (path: string): boolean =>
 /** A note under another ending, and a logger file beside no note, would be missed without a word. */
 function unread(files: readonly SourceFile[], runs: Gathered<Run>, series: string): Finding[] {
   const named = new Set([...runs.records.values()].map(({ log }) => log?.file));
+  // a note beside the file has its own findings, whatever it is called and whatever it names
+  const noted = new Set(files.flatMap(({ path }) => /\/runs\/([^/]+?)\.md\b/.exec(path)?.[1]?.toLowerCase() ?? []));
   return files.flatMap(({ path }) => {
     const inside = path.slice(series.length + 1);
     const name = inside.slice(inside.lastIndexOf('/') + 1);
     const told = /\.md\.\w+$/i.test(name)
       ? say.noteEnding(name)
-      : /^runs\/[^/]+\.(csv|tsv|dat)$/i.test(inside) &&
+      : /^runs\/[^/]+\.(csv|tsv|dat)$/.test(inside) &&
           !named.has(name) &&
-          !runs.spoilt.has(stem(name.replace(/\.\w+$/, '')))
+          !noted.has(name.replace(/\.\w+$/, '').toLowerCase())
         ? say.logNotNamed(name)
         : null;
     return told === null ? [] : [{ ...told, place: firstLine(path), about: { series } }];
