@@ -20,7 +20,7 @@ import {
 } from './fields.ts';
 import { channelKinds } from '../trial/rig.ts';
 
-const height = quantity('length', '-52 mm', { hard: ['-2 m', '2 m'], soft: ['-500 mm', '500 mm'] });
+const height = (like: string) => quantity('length', like, { hard: ['-2 m', '2 m'], soft: ['-500 mm', '500 mm'] });
 const size = (like: string, low: string, high: string) =>
   quantity('length', like, { hard: ['1 mm', '5 m'], soft: [low, high] });
 
@@ -59,7 +59,10 @@ export const instrumentKind = group({
   checked: optional(day, 'A check on the rig between calibrations.'),
   certificate: optional(text('Q-2231'), 'Where the calibration can be looked up.'),
   position: optional(text('in the drain boss'), 'A probe reads the place it is in.'),
-  tip: optional(named('article', height), 'Whether a probe stands in the oil depends on its height and the article.'),
+  tip: optional(
+    named('article', height('-76 mm')),
+    'Whether a probe stands in the oil depends on its height and the article.',
+  ),
   zero: optional(
     later('1.8 N·m', 'a reading in the unit of what it measures'),
     'A constant zero that is taken off every reading.',
@@ -163,9 +166,9 @@ export const rigKind = group({
   ),
   heights: recommended(
     group({
-      'tube-lip': optional(height, 'Oil above it runs out along the axle tubes.'),
-      'filler-lip': optional(height, '"To the plug" means this height.'),
-      floor: optional(height, 'The lowest point inside.'),
+      'tube-lip': optional(height('-38 mm'), 'Oil above it runs out along the axle tubes.'),
+      'filler-lip': optional(height('-52 mm'), '"To the plug" means this height.'),
+      floor: optional(height('-132 mm'), 'The lowest point inside.'),
     }),
     'Heights from the axle centreline, negative below.',
   ),

@@ -80,6 +80,9 @@ export function exactText(value: number): string {
   return writeNumber(value, /\./.test(rounded) ? (rounded.replace(/\.?0+$/, '').split('.')[1]?.length ?? 0) : 0);
 }
 
+/** Litres are spoken of to the centilitre, as fills are. */
+const bareText = (value: number, unit: string): string => (unit === 'L' ? numberText(value, 2) : exactText(value));
+
 /** A difference says its direction; none has a sign when it rounds to nothing. */
 const signed = (figure: Figure, value: string, text: string): string =>
   figure.kind === 'difference' && /^\d/.test(value) && /[1-9]/.test(value) ? `+${text}` : text;
@@ -97,7 +100,7 @@ const isUncertain = (u: number | null): u is number => u !== null && u > 0 && Nu
 function spelled(figure: Figure, withUs: boolean, spell: (written: Measured) => string): string {
   if (figure.value === null) return boundText(figure, withUs);
   const spoken = spokenOf(figure) ?? { value: figure.value, u: 0, k: 1, unit: unitOf(figure) };
-  if (spoken.u === 0) return withUnit(exactText(toDisplay(figure, figure.value)), unitOf(figure));
+  if (spoken.u === 0) return withUnit(bareText(toDisplay(figure, figure.value), unitOf(figure)), unitOf(figure));
   const us = withUs ? inUs(figure, spoken) : null;
   return bracketed(spell(writeMeasured(spoken)), us === null ? null : spell(writeMeasured(us)));
 }

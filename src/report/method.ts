@@ -55,7 +55,7 @@ const ruleSection = (m: Method): Section => ({
     [{ kind: 'formula', latex: m.formula.latex, plain: m.formula.plain }, prose(m.says)],
     [{ name: 'Source.', text: [m.source] }],
   ),
-  minor: true,
+  inIndex: null,
 });
 
 export const relationPath = (id: string): string => `method/#${id}`;
@@ -108,7 +108,7 @@ function relationSection(relation: Relation, checks: ReturnType<typeof today>): 
       { name: 'Grade.', text: [`${capital(grades[relation.grade])}.`] },
     ],
   );
-  return { ...whole, minor: true };
+  return { ...whole, inIndex: null };
 }
 
 const symbolTable = (relation: Relation): Block =>

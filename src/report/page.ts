@@ -45,8 +45,8 @@ export interface Banner {
 }
 
 export interface Section {
-  /** One of many of its kind: listed by its parent section, not in the index of the page. */
-  readonly minor?: true;
+  /** What the index of the page calls it, where the heading is long; null where its parent section lists it. */
+  readonly inIndex?: string | null;
   /** Anchor; unique on the page. */
   readonly id: string;
   readonly heading: string | null;

@@ -4,7 +4,7 @@ import { articleSpan, cellDetail, cellFigures, cited, quantityWords } from './ci
 import { displayUnit, numberText, plusMinusText } from './digits.ts';
 import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
-import { link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { capital, link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
 import { bearingSpans, isLoss, standingChart } from './standing-chart.ts';
 import { otherConditions } from './standing-table.ts';
@@ -16,6 +16,7 @@ import {
   standingSentence,
   standingsInOrder,
   standingTitle,
+  whereWords,
 } from './standing-words.ts';
 import { groupBy, type View } from './view.ts';
 
@@ -50,7 +51,7 @@ export const standingAnchor = (standing: Standing): string => `${standing.quanti
 function groupSection(view: View, standings: readonly [Standing, ...Standing[]], first: boolean): Section {
   const [lead, ...others] = standings;
   const id = standingAnchor(lead);
-  return section(
+  const whole = section(
     id,
     first ? null : standingTitle(view, lead),
     [
@@ -61,6 +62,7 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
     ],
     [sureNote(view, lead), driftNote(view, lead), smallestNote(lead), lead.notes.length === 0 ? null : notesNote(lead)],
   );
+  return first ? whole : { ...whole, inIndex: capital(whereWords(view, lead).replace(/^By /, '')) };
 }
 
 /** Less loss may mean less oil at the pinion: the two are read together, value by value. */

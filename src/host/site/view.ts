@@ -64,8 +64,8 @@ export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): S
     banners: page.banners.map(({ code, text }) => ({ code, text: spans(text) })),
     hero,
     sections: hero === null ? sections : sections.map((section) => without(section, hero)),
-    index: page.sections.flatMap(({ id, heading, minor }) =>
-      heading === null || minor === true ? [] : [{ href: `#${encodeURIComponent(id)}`, text: heading }],
+    index: page.sections.flatMap(({ id, heading, inIndex = heading }) =>
+      inIndex === null ? [] : [{ href: `#${encodeURIComponent(id)}`, text: inIndex }],
     ),
     assets: relative(page.path, 'assets/'),
     home: relative(page.path, 'index.html'),
