@@ -61,7 +61,9 @@ export function rigPage(view: View): Page {
           },
           {
             name: 'Shared.',
-            text: ['Instruments of one group share one calibration error, which cancels in a difference.'],
+            text: [
+              'An instrument shares its calibration error with itself and with those of its group; what is shared cancels in a difference.',
+            ],
           },
         ],
       ),
@@ -204,11 +206,21 @@ const unitFor: Readonly<Partial<Record<Instrument['measures'], string>>> = {
   voltage: 'V',
 };
 
-const instrumentTable = (rig: Rig): Block =>
-  tableBlock(
+/** The group is a column only where some instruments share one. */
+function instrumentTable({ instruments }: Rig): Block {
+  const shares = instruments.some(({ id, shareGroup }) => shareGroup !== id);
+  return tableBlock(
     'instruments-table',
-    ['instrument', 'wide what it measures', 'range', 'accuracy', 'calibrated', 'next due', 'group'],
-    rig.instruments.map(({ id, what, measures, range, accuracy, calibratedOn, nextDue, shareGroup }) => ({
+    [
+      'instrument',
+      'wide what it measures',
+      'range',
+      'accuracy',
+      'calibrated',
+      'next due',
+      ...(shares ? ['group'] : []),
+    ],
+    instruments.map(({ id, what, measures, range, accuracy, calibratedOn, nextDue, shareGroup }) => ({
       ...row(
         id,
         what,
@@ -216,11 +228,12 @@ const instrumentTable = (rig: Rig): Block =>
         accuracy.asWritten,
         calibratedOn === null ? 'not stated' : dateWords(calibratedOn),
         nextDue === null ? 'not stated' : dateWords(nextDue),
-        shareGroup,
+        ...(shares ? [shareGroup] : []),
       ),
       anchor: `instrument-${id}`,
     })),
   );
+}
 
 /** What else is known of an instrument, a row each; one that says no more has none. */
 function details(rig: Rig): Block | null {
