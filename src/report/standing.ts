@@ -102,7 +102,7 @@ export function sureNote(view: View, standing: Standing): MarginNote {
     text: [
       repeatability === null
         ? first === undefined
-          ? 'Nothing was repeated and no scatter is known, so no interval is formed. '
+          ? 'No scatter of repeats can be stated, so no interval is formed. '
           : 'One run each; scatter comes from the causes that are known, not from repeats. '
         : `One refit scatters by ${spread(standing.quantity, repeatability.s)} (one standard deviation, pooled, ${numberText(repeatability.dof, 0)} degrees of freedom). `,
       ...(first === undefined ? [] : ['Intervals are of the difference from the baseline that brackets it. ']),
