@@ -52,7 +52,8 @@ export const oneEach = 'one run each; scatter from causes: refit scatter of the 
 export const fewRepeats =
   'too few repeats to measure scatter; it is taken from causes: refit scatter of the spin runs, airflow, ambient, fit';
 
-export const noRepeat = 'no repeat and no scatter known from elsewhere: not ranked';
+export const noRepeat =
+  'too few repeats to measure scatter, and none known from elsewhere: not ranked; refit and run at least two articles twice each';
 
 export const tooFewForDrift = (why: string): string => `drift over the series is not taken out: ${why}`;
 

@@ -8,12 +8,14 @@ import type { Plan } from '../trial/plan.ts';
 import { bearingRise } from './bearing.ts';
 import { calibration, fitScatter, gather, modelSpread, readingScatter, type Contribution } from './causes.ts';
 import { closureOf } from './closure.ts';
+import { extrapolated } from './extrapolated.ts';
 import { firstSustained } from './crossings.ts';
 import { finalTemperature } from './final.ts';
 import { heatLaw } from './heat-law.ts';
 import { heatSeries } from './heat-series.ts';
 import { givens } from './heat-givens.ts';
 import { logSource, rowsBetween, type Reading } from './reading.ts';
+import { storeOf } from './store.ts';
 import { torqueChain } from './torque-chain.ts';
 import { untold } from './untold.ts';
 
@@ -81,7 +83,16 @@ export function deriveHeatUp(input: {
   const sumpCal = cal(probe, taken.final_K);
   const airCal = cal(air, ambient.mean);
   const fitted = fitScatter({ run: run.id, what: 'final temperature', u: taken.u_K, dof: taken.dof });
-  const choice = modelSpread({ run: run.id, what: 'final temperature', u: final.spread_K });
+  const beyond = extrapolated({
+    start_K: series.sump_K.find((v) => !Number.isNaN(v)) ?? NaN,
+    last_K: series.sump_K.findLast((v) => !Number.isNaN(v)) ?? NaN,
+    final_K: taken.final_K,
+  });
+  const choice = modelSpread({
+    run: run.id,
+    what: 'final temperature',
+    u: Math.hypot(final.spread_K, beyond.u_K),
+  });
   const finalT = built(taken.final_K, [
     { of: sumpCal, sensitivity: 1 },
     { of: fitted, sensitivity: 1 },
@@ -159,7 +170,10 @@ export function deriveHeatUp(input: {
     made: heat.scatter_W,
     n: series.time_s.length,
   });
-  const modelNote = [`${taken.model} model; misfit ${writeNumber(taken.misfit_K, 2)} K rms`];
+  const modelNote = [
+    `${taken.model} model; misfit of 20 s means ${writeNumber(taken.misfit_K, 2)} K rms`,
+    ...(beyond.u_K > 0 ? [`${writeNumber(100 * beyond.share, 0)} % of its rise lies beyond the last reading`] : []),
+  ];
   const results: Result[] = [
     result('final-temperature', finalT, {
       relation: taken.model === 'tail' ? 'tail' : taken.model === 'two-store' ? 'two-store-final' : 'final-temperature',
@@ -276,23 +290,5 @@ export function deriveHeatUp(input: {
     ambient_K: ambient.mean,
     untold: reason,
     why: null,
-  };
-}
-
-/** The store with its fit and the share of every error in heat made: store and heat scale together. `relative` in 1. */
-function storeOf(
-  store: { value: number; u: number } | null,
-  relative: readonly Part[],
-  run: string,
-  dof: number,
-): { estimate: Estimate | null; causes: readonly Cause[] } {
-  if (store === null) return { estimate: null, causes: [] };
-  const fit = fitScatter({ run, what: 'store', u: store.u, dof });
-  return {
-    estimate: estimate(store.value, [
-      { cause: fit.cause.id, u: fit.u },
-      ...relative.map((p) => ({ cause: p.cause, u: p.u * store.value })),
-    ]),
-    causes: [fit.cause],
   };
 }

@@ -8,6 +8,7 @@ import { deriveCoolDown } from './cool-down.ts';
 import { deriveFlow } from './flow.ts';
 import { deriveHeatUp } from './heat-up.ts';
 import { afterStop, underLoad } from './part.ts';
+import { noWindow } from './no-window.ts';
 import { outputSpeed } from './reading.ts';
 import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
@@ -142,7 +143,7 @@ function spin(
         });
   const why =
     found.results.length === 0
-      ? 'no steady window at a planned step and temperature was found'
+      ? noWindow(reading, plan)
       : found.points.every((p) => p.torque_Nm <= 0)
         ? 'net torque is not above zero in any window; the sign of its column, or its zero, is wrong'
         : null;

@@ -137,7 +137,8 @@ export const notDerived = (f: Here & { why: string }): Finding => ({
   place: f.place,
   says: `No figure could be made of this run: ${f.why}.`,
   why: 'Without it the trial has nothing to reduce.',
-  write: 'Check the column map and the exclusions of the run.',
+  write:
+    'Check the columns and units of the map, the teeth in rig.md, the steps and holds in plan.md, and the exclusions of the run.',
   effect: 'The run is listed without figures.',
   about: { run: f.run },
 });

@@ -12,6 +12,6 @@ export function check(input: { folder: string; json: boolean; audience: Audience
     process.stderr.write(`${made}\n`);
     return 2;
   }
-  sayFindings(made.findings, input.json);
+  sayFindings(made.findings, input.json, true);
   return blocks(made.findings) ? 1 : 0;
 }

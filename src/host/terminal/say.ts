@@ -14,12 +14,13 @@ export function progress(): { tell: (what: string) => void; end: () => void } {
   };
 }
 
-/** Findings to standard output as JSON, or to standard error as text with their lines. */
-export function sayFindings(findings: readonly Finding[], json: boolean): void {
+/** Findings as JSON to standard output, or as text with their lines: to standard output where they are what was asked for. */
+export function sayFindings(findings: readonly Finding[], json: boolean, asked = false): void {
   if (json) {
     process.stdout.write(`${JSON.stringify(findings.map(asJson), null, 2)}\n`);
     return;
   }
-  if (findings.length > 0) process.stderr.write(`${showFindings(findings, { limit: 200 })}\n`);
-  process.stderr.write(`${summary(findings)}\n`);
+  const to = asked ? process.stdout : process.stderr;
+  if (findings.length > 0) to.write(`${showFindings(findings, { limit: 200 })}\n`);
+  to.write(`${summary(findings)}\n`);
 }
