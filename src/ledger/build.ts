@@ -40,6 +40,7 @@ export function buildLedger(input: {
   const byId = new Map<string, Figure>();
   const workings = new Map<string, Working>();
   for (const { figure, working } of [...made].sort((a, b) => (a.figure.id < b.figure.id ? -1 : 1))) {
+    // A condition that a plan names twice, such as 60 °C and 140 °F, is one condition.
     if (byId.has(figure.id)) continue;
     byId.set(figure.id, figure);
     workings.set(figure.id, working);
