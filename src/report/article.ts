@@ -72,12 +72,12 @@ function articleLead(view: View, article: Article, effects: readonly Effect[]): 
     : clauses;
 }
 
-/** "Spin power at 290 wheel rpm, sump 60 °C stands from that of P0 pressed bowl by −29.4 ± 8.4 W with 2.40 L (separated). " */
+/** "Spin power at 290 wheel rpm, sump 60 °C differs from that of P0 pressed bowl by −29.4 ± 8.4 W with 2.40 L (separated). " */
 function headline(view: View, effects: readonly Effect[]): Span[] {
   const [first] = effects;
   if (first === undefined) return [];
   return [
-    `${capital(figureWords({ quantity: first.quantity, at: effectFigure(view, first)?.at ?? {} }))} stands from that of `,
+    `${capital(figureWords({ quantity: first.quantity, at: effectFigure(view, first)?.at ?? {} }))} differs from that of `,
     articleSpan(view, first.against.article),
     ' by ',
     ...listed(
