@@ -30,5 +30,8 @@ export function pictureOf(data: DrawnData, width: Width): Picture {
       return { kind: 'spec', spec: levelSpec(data, width) };
     case 'section':
       return { kind: 'drawing', ...sectionDrawing(data, width) };
+    case 'film':
+    case 'settle':
+      return { kind: 'drawing', height: 1, inside: '' };
   }
 }

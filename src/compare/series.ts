@@ -47,7 +47,7 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
     out.refusals.push(...judged.refusals);
     out.standings.push(...judged.standings);
   }
-  return { ...out, causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
+  return { ...out, agreements: [], causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
 }
 
 /** Degrees of freedom from which the scatter of loaded runs is measured and not put together from causes. */

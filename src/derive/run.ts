@@ -76,6 +76,7 @@ export function assembled(
     windows?: DerivedRun['windows'];
     models?: DerivedRun['models'];
     crossings?: DerivedRun['crossings'];
+    flow?: DerivedRun['flow'];
     fitted?: Trace | null;
     remarks?: readonly string[];
     findings?: readonly Finding[];
@@ -108,6 +109,7 @@ export function assembled(
     windows: own.windows ?? [],
     models: own.models ?? [],
     crossings: own.crossings ?? [],
+    flow: own.flow ?? null,
     traces: reading === null ? [] : tracesOf(reading),
     fitted: own.fitted ?? null,
     remarks: own.remarks ?? [],

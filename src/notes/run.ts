@@ -151,7 +151,11 @@ export const readRun = (note: Note): Reading<Run> =>
       exclude: (v.exclude ?? []).map(toExclusion),
       fromRun: v['from-run'],
       gearState: v['gear-state'],
-      clips: v.clips ?? [],
+      clips: [],
+      observations: [],
+      stills: [],
+      settle: [],
+      airSample: null,
     };
   });
 

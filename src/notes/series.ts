@@ -114,6 +114,7 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
       ...head,
       id: v.id,
       format: 1,
+      agreement: { withinOne_ratio: 0.9, kappa: 0.6 },
       title: v.title,
       summary: v.summary,
       question: v.question,

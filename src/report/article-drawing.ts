@@ -13,6 +13,9 @@ interface FillMark {
   readonly article: string;
 }
 
+/** A drawing that stands alone, level, with nothing running in it. */
+export const flat = { frame: null, tilt: 0, running: [], dimensions: [], race: null } as const;
+
 const mm = (z_m: number): number => shown('static-level', z_m);
 const degrees = (rad: number): number => (rad * 180) / Math.PI;
 
@@ -26,6 +29,7 @@ export function sectionDrawing(view: View, article: Article, id: string): Block 
     points.map(({ x_m, z_m }) => [mm(x_m), mm(z_m)]);
   const data: SectionData = {
     kind: 'section',
+    ...flat,
     ringRadius: mm(rig.ringRadius_m),
     wall: line(profile.wall),
     tray: profile.tray === null ? null : line(profile.tray),

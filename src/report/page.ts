@@ -13,6 +13,9 @@ export type PageKind =
   | 'plan'
   | 'runs'
   | 'run'
+  | 'grades'
+  | 'side-by-side'
+  | 'grading'
   | 'ledger'
   | 'working'
   | 'method'
@@ -86,7 +89,66 @@ export type Block =
   | { readonly kind: 'notice'; readonly code: string; readonly text: readonly Span[] }
   | { readonly kind: 'code'; readonly language: string; readonly text: string }
   | { readonly kind: 'facts'; readonly rows: readonly { readonly name: string; readonly value: readonly Span[] }[] }
-  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly Block[] };
+  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly Block[] }
+  /** Two columns of equal width, one under the other on a phone. */
+  | { readonly kind: 'pair'; readonly id: string; readonly sides: readonly [PairSide, PairSide] }
+  | { readonly kind: 'stills'; readonly items: readonly StillView[] }
+  | { readonly kind: 'clip'; readonly clip: ClipView }
+  /** Two clips that start together at the same step. */
+  | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly [ClipView, ClipView] }
+  | { readonly kind: 'grading'; readonly grading: GradingView };
+
+export interface PairSide {
+  readonly title: readonly Span[];
+  readonly blocks: readonly Block[];
+}
+
+/** A still: the host makes WebP and JPEG of it in the sizes of the page, without what the camera wrote into it. */
+export interface StillView {
+  /** Anchor. */
+  readonly id: string;
+  /** Path in the book. */
+  readonly source: string;
+  /** Address of the made pictures below the site's root, without size and ending: `series/hill-bowl/stills/F-01-290`. */
+  readonly address: string;
+  readonly alternative: string;
+  readonly caption: readonly Span[];
+  readonly drawing: boolean;
+}
+
+/** A clip with its captions and steps in clip time; times in seconds. Every page works without it. */
+export interface ClipView {
+  readonly id: string;
+  /** Path in the book. */
+  readonly source: string;
+  /** Addresses below the site's root. */
+  readonly address: string;
+  readonly captions: string;
+  readonly title: string;
+  readonly drawing: boolean;
+  readonly cues: readonly { readonly from_s: number; readonly to_s: number; readonly text: string }[];
+  readonly steps: readonly { readonly name: string; readonly from_s: number; readonly to_s: number }[];
+  /** Log time = clip time + offset, within each piece; empty when clip and logger are not tied. */
+  readonly pieces: readonly { readonly clip_s: number; readonly to_clip_s: number; readonly offset_s: number }[];
+  /** Id of the film chart on the page that the mark runs on. */
+  readonly traces: string | null;
+}
+
+/** What the grading page needs: coded clips, never the article, fill or oil. */
+export interface GradingView {
+  readonly clips: readonly {
+    readonly code: string;
+    readonly address: string;
+    readonly steps: readonly { readonly name: string; readonly from_s: number; readonly to_s: number }[];
+  }[];
+  readonly scales: readonly {
+    readonly key: string;
+    readonly name: string;
+    readonly of: string;
+    readonly anchors: readonly string[];
+  }[];
+  readonly views: readonly string[];
+}
 
 export interface Table {
   readonly id: string;
@@ -123,7 +185,8 @@ export interface Chart {
   readonly table: Table;
 }
 
-export type ChartData = TraceData | SpeedData | HeatData | StandingData | LevelData | SectionData | PlanGridData;
+export type ChartData =
+  TraceData | SpeedData | HeatData | StandingData | LevelData | SectionData | PlanGridData | FilmData | SettleData;
 
 /** Sump temperature against time. Temperatures in °C, time in minutes: ready to draw. */
 export interface TraceData {
@@ -202,9 +265,52 @@ export interface LevelData {
   readonly lines: readonly { readonly y: number; readonly label: string }[];
 }
 
+/** What the logger wrote during a film, panels under each other on one axis of time in minutes; steps shaded and named. */
+export interface FilmData {
+  readonly kind: 'film';
+  readonly xTitle: string;
+  readonly panels: readonly {
+    readonly yTitle: string;
+    readonly mark: number;
+    readonly points: readonly (readonly [number, number])[];
+  }[];
+  readonly steps: readonly { readonly from: number; readonly to: number; readonly label: string }[];
+}
+
+/** The level after the stop: seconds across (drawn so that the first minute has room), millimetres up. */
+export interface SettleData {
+  readonly kind: 'settle';
+  readonly xTitle: string;
+  readonly yTitle: string;
+  readonly mark: number;
+  readonly points: readonly (readonly [number, number])[];
+  readonly fit: readonly (readonly [number, number])[];
+  readonly lines: readonly { readonly y: number; readonly label: string }[];
+  readonly bubbles: readonly { readonly x: number; readonly text: string }[];
+}
+
 /** Section of the housing to scale, mm. Only what is known is drawn. */
 export interface SectionData {
   readonly kind: 'section';
+  /** Drawings that stand side by side are drawn to one scale: the extent of all of them. Null: its own. */
+  readonly frame: null | {
+    readonly left: number;
+    readonly right: number;
+    readonly top: number;
+    readonly bottom: number;
+  };
+  /** Rise over run, + nose up: the drawing stays with the axle and the surfaces lean. */
+  readonly tilt: number;
+  /** Running levels by step, thin lines under the surface at rest; `swing` is drawn as a bar with end ticks. */
+  readonly running: readonly { readonly z: number; readonly swing: number; readonly label: string }[];
+  /** Heights and lengths worth a dimension line. */
+  readonly dimensions: readonly {
+    readonly from: readonly [number, number];
+    readonly to: readonly [number, number];
+    readonly label: string;
+  }[];
+  /** Front pinion bearing race: x is negative, ahead of the axle; null when it is not on the rig sheet. */
+  readonly race: null | { readonly x: number; readonly z: number; readonly radius: number };
   readonly ringRadius: number;
   readonly wall: readonly (readonly [number, number])[];
   readonly tray: readonly (readonly [number, number])[] | null;

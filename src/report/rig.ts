@@ -1,3 +1,4 @@
+import { flat } from './article-drawing.ts';
 import type { Figure } from '../ledger/figure.ts';
 import { rpm } from '../ledger/ids.ts';
 import { quantityKinds, shown, type QuantityName } from '../trial/figures.ts';
@@ -164,6 +165,7 @@ function drawing({ rig }: View): Block {
   const lips = heights.flatMap(([label, z_m]) => (z_m === null ? [] : [{ z: mm(z_m), label }]));
   const data: SectionData = {
     kind: 'section',
+    ...flat,
     ringRadius: mm(rig.ringRadius_m),
     wall: [],
     tray: null,

@@ -53,7 +53,7 @@ export function flowPage(view: View, run: Run): Page {
             ]),
           ]),
       conditionsSection(view, run),
-      run.clips.length === 0 ? null : section('clips', 'Clips', [listOf(run.clips.map((clip) => [code(clip)]))]),
+      run.clips.length === 0 ? null : section('clips', 'Clips', [listOf(run.clips.map((clip) => [code(clip.file)]))]),
     ],
   });
 }

@@ -44,6 +44,8 @@ export interface Series extends NoteHead {
     readonly outputSpeed_ratio: number;
     readonly tilt_ratio: number;
   };
+  /** When grades of two observers may be used: share within one grade, and quadratic-weighted kappa. */
+  readonly agreement: { readonly withinOne_ratio: number; readonly kappa: number };
   readonly coverage: number;
   readonly familyLevel: number;
   /** The lab's own figure for the scatter of a refit on spin torque, if it keeps one; N·m. */

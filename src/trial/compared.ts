@@ -2,6 +2,7 @@ import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { At, Cell } from './derived.ts';
 import type { QuantityName } from './figures.ts';
+import type { Graded, GradeKind, StepName } from './flow.ts';
 import type { TrialKind } from './plan.ts';
 
 /** A cell's figure: the mean of its refits, with the scatter of refitting in it. */
@@ -75,7 +76,37 @@ export interface Standing {
   readonly notes: readonly string[];
 }
 
+/** How far two observers agree on one kind of grade, over every step that both could grade. */
+export interface Agreement {
+  readonly grade: GradeKind;
+  readonly observers: readonly [string, string];
+  /** Pairs; `ng` of either takes a pair out and adds no 0. */
+  readonly n: number;
+  /** Items that one or both could not grade. */
+  readonly notGraded: number;
+  readonly equal: number;
+  readonly withinOne: number;
+  /** Null when all grades of one observer are the same: there is no spread to agree on. */
+  readonly kappa: Estimate | null;
+  /** Least and largest kappa when one run after the other is left out: steps of one run are not independent. */
+  readonly leavingOneRunOut: readonly [number, number] | null;
+  readonly usable: boolean;
+  /** "kappa 0.42 is below the 0.6 of the series" */
+  readonly why: string;
+  /** rows: first observer's grade 0–4, columns: the second's. */
+  readonly table: readonly (readonly number[])[];
+  readonly differ: readonly {
+    readonly run: string;
+    readonly step: StepName;
+    readonly grades: readonly [Graded, Graded];
+    readonly joint: Graded | null;
+    readonly clip: string | null;
+    readonly from_s: number | null;
+  }[];
+}
+
 export interface ComparedSeries {
+  readonly agreements: readonly Agreement[];
   readonly cells: readonly CellFigure[];
   readonly effects: readonly Effect[];
   readonly refusals: readonly Refusal[];

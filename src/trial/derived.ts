@@ -1,6 +1,7 @@
 import type { Finding, Place } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { QuantityName } from './figures.ts';
+import type { Clip, Graded, GradeKind, Observation, StepName } from './flow.ts';
 import type { TrialKind } from './plan.ts';
 
 /** What was tested together: article, oil, nominal fill, tilt. Runs of one cell repeat each other. */
@@ -17,6 +18,11 @@ export interface At {
   readonly sump_K?: number | 'own';
   readonly limit_K?: number;
   readonly basis?: 'volume' | 'level';
+  /** Steps on the way down; the way up goes without saying. */
+  readonly direction?: 'down';
+  /** Of agreement between observers. */
+  readonly grade?: GradeKind;
+  readonly observers?: string;
 }
 
 export type Source =
@@ -61,6 +67,8 @@ export interface Result {
   /** Null value with a bound when a limit was not reached: the bound is in `boundAt`. */
   readonly estimate: Estimate | null;
   readonly bound: null | { readonly side: 'above' | 'below'; readonly at: number };
+  /** A model estimate that is only a band: `estimate` is null then. SI. */
+  readonly band?: { readonly low: number; readonly high: number };
   readonly class: 'measured' | 'derived from measurement' | 'model estimate';
   /** Id of the relation in physics/ or of the method in derive/. */
   readonly relation: string;
@@ -115,6 +123,70 @@ export interface Trace {
   readonly value: readonly number[];
 }
 
+/** What stands for one grade of one step, and whose grades it comes from. */
+export interface StepGrade {
+  /** Null when the observers differ and nobody looked again, or when nobody graded. */
+  readonly stands: Graded | null;
+  readonly how: 'joint look' | 'equal' | 'one observer' | 'differ' | 'not graded';
+  /** First grades by observer, in order of their names. */
+  readonly first: readonly { readonly observer: string; readonly grade: Graded }[];
+}
+
+/** One step of a flow trial as it was run: holds are in logger seconds. */
+export interface FlowStep {
+  readonly step: StepName;
+  /** "290 rpm up" */
+  readonly name: string;
+  readonly from_s: number;
+  readonly to_s: number;
+  readonly sump_K: number | null;
+  readonly level_z_m: number | null;
+  /** The level swings this far to either side of its mean: twice the standard deviation of its readings. */
+  readonly swing_m: number | null;
+  /** False when the level still moved faster than 1 mm in 10 s. */
+  readonly steady: boolean;
+  /** The mean running level lies below the tip of the sump probe. */
+  readonly probeAbove: boolean;
+  /** Null when nobody graded the run. */
+  readonly grades: Readonly<Record<GradeKind, StepGrade>> | null;
+  readonly observations: readonly Observation[];
+}
+
+/** A stretch in which clip and logger run together: log time = clip time + offset. */
+export interface ClipPiece {
+  readonly clip_s: number;
+  readonly to_clip_s: number;
+  readonly offset_s: number;
+}
+
+/** A clip with its clock tied to the logger's. */
+export interface TiedClip {
+  readonly clip: Clip;
+  /** Camera ahead of the logger, s; null when the film shows no sync event. */
+  readonly ahead_s: number | null;
+  readonly pieces: readonly ClipPiece[];
+}
+
+/** The level after the stop: time from the gear's standstill. */
+export interface Settled {
+  readonly stop_s: number;
+  readonly points: readonly { readonly after_s: number; readonly level_z_m: number }[];
+  /** z(t) = end − depth·2^(−t/half); null when the readings follow no such curve. */
+  readonly fit: { readonly end_z_m: number; readonly depth_m: number; readonly half_s: number } | null;
+  readonly before_z_m: number | null;
+  readonly bubbles: readonly { readonly after_s: number; readonly bubble: Graded; readonly foam_m: number | null }[];
+  /** Why no share of air is given; null when one is. */
+  readonly airUntold: string | null;
+}
+
+export interface FlowRun {
+  readonly steps: readonly FlowStep[];
+  readonly clips: readonly TiedClip[];
+  readonly settled: Settled | null;
+  /** Loaded run that this trial stands for: its id, and how many times lower Reynolds is here (under 1: higher). */
+  readonly standsFor: { readonly run: string; readonly reynoldsTimesLower: number } | null;
+}
+
 export interface DerivedRun {
   readonly run: string;
   readonly trial: TrialKind;
@@ -140,6 +212,8 @@ export interface DerivedRun {
   readonly windows: readonly Window[];
   readonly models: readonly ModelTried[];
   readonly crossings: readonly Crossing[];
+  /** Of a flow trial; null for the others. */
+  readonly flow: FlowRun | null;
   readonly traces: readonly Trace[];
   /** Fitted curve for the chart of a heat-up or cool-down, sump. */
   readonly fitted: Trace | null;

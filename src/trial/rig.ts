@@ -116,6 +116,8 @@ export interface Rig extends NoteHead {
   readonly hubReduction: number;
   readonly ringRadius_m: number;
   readonly ringFace_m: number | null;
+  /** Whole depth of the ring's teeth; without it the oil in the tooth gaps is not estimated. */
+  readonly toothHeight_m: number | null;
   readonly offset_m: number;
   readonly rollingRadius_m: number | null;
   readonly pinionFront: { readonly ahead_m: number; readonly below_m: number; readonly raceRadius_m: number } | null;

@@ -1,3 +1,4 @@
+import type { FlowNotes } from './flow.ts';
 import type { NoteHead } from './note.ts';
 import type { TrialKind } from './plan.ts';
 
@@ -33,7 +34,7 @@ export interface Exclusion {
 }
 
 /** `runs/<id>.md` */
-export interface Run extends NoteHead {
+export interface Run extends NoteHead, FlowNotes {
   readonly id: string;
   readonly trial: TrialKind;
   readonly status: RunStatus;
@@ -60,5 +61,4 @@ export interface Run extends NoteHead {
   /** Cool-down only: the heat-up it follows. */
   readonly fromRun: string | null;
   readonly gearState: 'still' | 'slow-roll' | null;
-  readonly clips: readonly string[];
 }

@@ -26,6 +26,15 @@ export interface BookRecord {
   readonly findings: readonly Finding[];
 }
 
+/** A picture or a clip: only its beginning is read here. `sha256` is null for what is too large to be hashed at each build. */
+export interface MediaFile {
+  readonly path: string;
+  readonly size: number;
+  /** The first 64 KiB, or the whole when it is shorter. */
+  readonly head: Uint8Array;
+  readonly sha256: string | null;
+}
+
 /** A file as the disk gives it. `path` is relative to the book, with `/`. */
 export interface SourceFile {
   readonly path: string;

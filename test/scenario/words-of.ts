@@ -38,5 +38,11 @@ function ofBlock(block: Block): string[] {
       return block.rows.flatMap((r) => [r.name, said(r.value)]);
     case 'fold':
       return [block.summary, ...block.blocks.flatMap(ofBlock)];
+    case 'pair':
+    case 'stills':
+    case 'clip':
+    case 'two-clips':
+    case 'grading':
+      return [];
   }
 }

@@ -1,4 +1,4 @@
-import type { Bar, Chart, ChartData, Span, Table } from '../../src/report/page.ts';
+import type { Bar, Chart, ChartData, SectionData, Span, Table } from '../../src/report/page.ts';
 
 /** Invented pictures of the house scenario, one of each kind. The numbers are placeholders and prove nothing. */
 export function chart(id: string, title: string, data: ChartData, caption: readonly Span[] = []): Chart {
@@ -135,8 +135,13 @@ export const level: ChartData = {
   ],
 };
 
-export const section: ChartData = {
+export const section: SectionData = {
   kind: 'section',
+  frame: null,
+  tilt: 0,
+  running: [],
+  dimensions: [],
+  race: null,
   ringRadius: 124,
   wall: [
     [40, -128],
@@ -159,7 +164,7 @@ export const section: ChartData = {
   mark: 4,
 };
 
-export const deepSection: ChartData = {
+export const deepSection: SectionData = {
   ...section,
   kind: 'section',
   wall: [

@@ -89,6 +89,12 @@ export function blockView(block: Block, spans: SpansOf, pictureOf: PictureOf): B
       return { kind: 'facts', rows: block.rows.map(({ name, value }) => ({ name, value: spans(value) })) };
     case 'fold':
       return { ...block, blocks: block.blocks.map((inner) => blockView(inner, spans, pictureOf)) };
+    case 'pair':
+    case 'stills':
+    case 'clip':
+    case 'two-clips':
+    case 'grading':
+      return { kind: 'prose', text: [] };
   }
 }
 

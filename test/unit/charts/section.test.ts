@@ -40,7 +40,7 @@ describe('the section drawing', () => {
 
   it.each(['wide', 'narrow'] as const)('sets its words apart, %s', (width) => {
     for (const data of [section, deepSection]) {
-      const { inside } = sectionDrawing(data as SectionData, width);
+      const { inside } = sectionDrawing(data, width);
       const column = textsOf(inside)
         .filter(({ text }) => /oil|lip|L$|tray|shroud/.test(text ?? ''))
         .map(({ y }) => y);
@@ -53,6 +53,11 @@ describe('the section drawing', () => {
   it('draws only what is known', () => {
     const bare: SectionData = {
       kind: 'section',
+      frame: null,
+      tilt: 0,
+      running: [],
+      dimensions: [],
+      race: null,
       ringRadius: 124,
       wall: [],
       tray: null,
@@ -67,7 +72,7 @@ describe('the section drawing', () => {
     expect(inside).not.toMatch(/oil|NaN|undefined|Infinity/);
   });
   it('is to scale: the bar is as long as it says beside the ring', () => {
-    const { inside } = sectionDrawing(section as SectionData, 'wide');
+    const { inside } = sectionDrawing(section, 'wide');
     const ring = Math.max(...[...inside.matchAll(/ r="([\d.]+)"/g)].map(([, r]) => Number(r)));
     const bar = Number(/h([\d.]+)M/.exec(inside.slice(inside.lastIndexOf('<path')))?.[1]);
     const mm = Number(/(\d+) mm, to scale/.exec(inside)?.[1]);
@@ -75,7 +80,7 @@ describe('the section drawing', () => {
   });
   it('writes a label as text, whatever it holds', () => {
     const { inside } = sectionDrawing(
-      { ...(section as SectionData), levels: [{ z: -50, label: '<script>"&' }] },
+      { ...(section), levels: [{ z: -50, label: '<script>"&' }] },
       'wide',
     );
     expect(inside).toContain('&lt;script&gt;&quot;&amp;');

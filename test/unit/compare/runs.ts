@@ -27,6 +27,7 @@ export const derived = (of: Some = {}): DerivedRun => ({
   order: 1,
   startedDay: '2026-03-17',
   leftOut: null,
+  flow: null,
   results: [],
   causes: [],
   windows: [],

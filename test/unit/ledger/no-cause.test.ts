@@ -4,7 +4,15 @@ import type { ComparedSeries } from '../../../src/trial/compared.ts';
 import { derived, record } from '../compare/runs.ts';
 import { estimate } from '../../../src/quantity/estimate.ts';
 
-const nothing: ComparedSeries = { cells: [], effects: [], refusals: [], standings: [], causes: [], findings: [] };
+const nothing: ComparedSeries = {
+  agreements: [],
+  cells: [],
+  effects: [],
+  refusals: [],
+  standings: [],
+  causes: [],
+  findings: [],
+};
 const run = derived({
   results: [
     estimate(240, []),

@@ -59,6 +59,7 @@ const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = {}): De
   run: of.id,
   trial: of.trial,
   cell: cellOf(of.article),
+  flow: null,
   rigState: 'M1-a',
   order: of.order,
   startedDay: '2026-05-06',
@@ -100,7 +101,7 @@ export const runs: readonly Run[] = [
   run('H-01', 'heat-up', 'A0', { order: 3, airflow_m_s: 4 }),
   run('H-02', 'heat-up', 'A1', { order: 4, airflow_m_s: 4 }),
   run('C-01', 'cool-down', 'A1', { order: 5, fromRun: 'H-02', gearState: 'still' }),
-  run('F-01', 'flow', 'A1w', { order: 6, tilt_ratio: 0.12, clips: ['F-01.mp4'] }),
+  run('F-01', 'flow', 'A1w', { order: 6, tilt_ratio: 0.12 }),
   run('S-03', 'spin', 'A1', { order: 7, status: 'set aside', statusReason: 'belt slipped' }),
   run('S-99', 'spin', 'A1', {
     ...note('pan/runs/S-99.md', 'house', 'Words for the house about HIDDENCLIENT.'),
@@ -188,6 +189,7 @@ const rows = (e: Effect): StandingRow[] => [
 ];
 
 const compared: ComparedSeries = {
+  agreements: [],
   cells: [
     {
       cell: cellOf('A1'),

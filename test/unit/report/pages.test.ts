@@ -169,7 +169,7 @@ describe('a series with little in it', () => {
     ...full,
     record: { ...full.record, runs: [], plan: null, oils: new Map(), articles: new Map() },
     derived: new Map(),
-    compared: { cells: [], effects: [], refusals: [], standings: [], causes: [], findings: [] },
+    compared: { agreements: [], cells: [], effects: [], refusals: [], standings: [], causes: [], findings: [] },
     ledger: { ...full.ledger, figures: [], byId: new Map(), workings: new Map() },
   };
 

@@ -59,5 +59,11 @@ function blockSpans(block: Block): Span[] {
       return block.rows.flatMap(({ name, value }) => [name, ...value]);
     case 'fold':
       return [block.summary, ...block.blocks.flatMap(blockSpans)];
+    case 'pair':
+    case 'stills':
+    case 'clip':
+    case 'two-clips':
+    case 'grading':
+      return [];
   }
 }
