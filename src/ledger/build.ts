@@ -7,6 +7,7 @@ import type { SeriesRecord } from '../trial/series.ts';
 import type { Figure } from './figure.ts';
 import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from './ids.ts';
 import type { BudgetRow, Ledger, Working } from './ledger.ts';
+import { agreementFigures, isGrade, notUsable } from './agreements.ts';
 import { methodVersion } from './method.ts';
 import { oilFigures, type SheetFigure } from './oils.ts';
 import { speedFigures } from './speeds.ts';
@@ -26,7 +27,11 @@ export function buildLedger(input: {
 }): Ledger {
   const { record, runs, compared, rigShown } = input;
   const naming = namingOf(record);
-  const sheets = [...oilFigures(record), ...(rigShown ? speedFigures(record) : [])];
+  const sheets = [
+    ...oilFigures(record),
+    ...(rigShown ? speedFigures(record) : []),
+    ...agreementFigures(record, compared.agreements),
+  ];
   const causes: CauseTable = new Map(
     [...compared.causes, ...sheets.flatMap((s) => s.causes ?? [])].map((c): [string, Cause] => [c.id, c]),
   );
@@ -61,11 +66,12 @@ interface Made {
 function maker(input: {
   record: SeriesRecord;
   runs: ReadonlyMap<string, DerivedRun>;
+  compared: ComparedSeries;
   sums: ReadonlyMap<string, string>;
   naming: Naming;
   causes: CauseTable;
 }) {
-  const { record, runs, sums, naming, causes } = input;
+  const { record, runs, compared, sums, naming, causes } = input;
   const coverage = record.series.coverage;
   const file = (path: string) => ({ file: path, sha256: sums.get(path) ?? '' });
   const filesOf = (ids: readonly string[]) =>
@@ -78,6 +84,14 @@ function maker(input: {
       ),
     ].map(file);
 
+  /** Captions that a grade was written in. */
+  const gradedIn = (run: DerivedRun, quantity: QuantityName) =>
+    isGrade(quantity)
+      ? [...new Set(run.flow?.steps.flatMap((s) => s.observations.map((o) => o.place.file)))]
+          .filter((path) => !path.endsWith('.md'))
+          .map(file)
+      : [];
+
   /** Value, interval and budget of an estimate in the unit it is shown in. Where no cause is known there is no interval. */
   const numbers = (quantity: QuantityName, e: Estimate, isDifference: boolean) => {
     const toShown = isDifference ? shownDifference : shown;
@@ -89,7 +103,7 @@ function maker(input: {
     const known = Number.isFinite(k * u) && (e.parts.length > 0 || byDefinition.has(quantity));
     return {
       value,
-      interval: known ? ([value - k * u, value + k * u] as const) : ([null, null] as const),
+      interval: known ? ([value - k * u, Math.min(value + k * u, mostOf(quantity))] as const) : ([null, null] as const),
       k: known ? k : null,
       dof: known && Number.isFinite(dof) ? dof : null,
       u: known ? u : null,
@@ -113,7 +127,8 @@ function maker(input: {
       value: n?.value ?? null,
       unit: quantity === 'final-temperature' && isDifference ? 'K' : quantityKinds[quantity].ucum,
       bound: rest.bound?.side ?? null,
-      interval: n?.interval ?? (rest.bound?.side === 'above' ? [edge, null] : [null, edge]),
+      interval:
+        n?.interval ?? bandOf(quantity, rest.band) ?? (rest.bound?.side === 'above' ? [edge, null] : [null, edge]),
       coverage,
       k: n?.k ?? null,
       dof: n?.dof ?? null,
@@ -163,11 +178,12 @@ function maker(input: {
     ofRun: (run: DerivedRun, r: Result): Made =>
       build({ subject: { run: run.run }, quantity: r.quantity, at: r.at }, r.estimate, {
         bound: r.bound,
+        ...(r.band === undefined ? {} : { band: r.band }),
         class: r.class,
-        inputs: filesOf([run.run]),
+        inputs: [...filesOf([run.run]), ...gradedIn(run, r.quantity)],
         relation: r.relation,
         method: r.method,
-        notes: r.notes,
+        notes: withNote(r.notes, notUsable(compared.agreements, r.quantity)),
         given: r.given.map(named),
         steps: r.steps,
       }),
@@ -212,9 +228,9 @@ function maker(input: {
       build({ subject: o.subject, quantity: o.quantity, at: o.at }, o.estimate, {
         bound: null,
         class: 'derived from measurement',
-        inputs: [file(o.file)],
+        inputs: (o.files ?? [o.file]).map(file),
         relation: o.relation,
-        method: 'sheet/data',
+        method: o.method ?? 'sheet/data',
         notes: [],
         given: o.given,
         steps: [],
@@ -222,11 +238,23 @@ function maker(input: {
   };
 }
 
+const mostOf = (quantity: QuantityName): number => {
+  const kind: { readonly most?: number } = quantityKinds[quantity];
+  return kind.most ?? Infinity;
+};
+
+const bandOf = (quantity: QuantityName, band: Result['band']) =>
+  band === undefined ? null : ([shown(quantity, band.low), shown(quantity, band.high)] as const);
+
+const withNote = (notes: readonly string[], note: string | null): readonly string[] =>
+  note === null ? notes : [...notes, note];
+
 /** Counted or chosen, not measured: exact without a cause. */
 const byDefinition: ReadonlySet<QuantityName> = new Set(['gear-ratio', 'pinion-speed']);
 
 interface RestOf {
   readonly bound: Result['bound'];
+  readonly band?: NonNullable<Result['band']>;
   readonly class: Figure['class'];
   readonly separated?: boolean;
   readonly inputs: Figure['inputs'];
@@ -241,7 +269,8 @@ const sameAt = (a: Result['at'], b: Result['at']): boolean =>
   a.outputSpeed_rad_s === b.outputSpeed_rad_s &&
   a.sump_K === b.sump_K &&
   a.limit_K === b.limit_K &&
-  a.basis === b.basis;
+  a.basis === b.basis &&
+  a.direction === b.direction;
 
 /** Largest first. Scatter of refits of several cells is one line, calibration of one instrument another. */
 function budgetOf(quantity: QuantityName, e: Estimate, causes: CauseTable): BudgetRow[] {

@@ -27,6 +27,7 @@ export interface Subject {
   readonly article?: string;
   readonly oil?: string;
   readonly rig?: string;
+  readonly series?: string;
   /** Litres at 20 °C, as "2.40 L". */
   readonly fill?: string;
   /** The cell it is compared with. */
@@ -41,4 +42,9 @@ export interface Conditions {
   readonly limit?: string;
   readonly basis?: string;
   readonly tilt?: string;
+  /** Of a step on the way down; the way up goes without saying. */
+  readonly direction?: string;
+  /** Of an agreement: the grade, and whose. */
+  readonly grade?: string;
+  readonly observers?: string;
 }

@@ -16,7 +16,8 @@ export type FigureSubject =
   | { readonly run: string }
   | { readonly cell: Cell; readonly against?: Cell }
   | { readonly oil: string }
-  | { readonly rig: string };
+  | { readonly rig: string }
+  | { readonly series: string };
 
 export interface FigureName {
   readonly subject: FigureSubject;
@@ -34,6 +35,7 @@ export function subjectId(subject: FigureSubject): string {
   if ('run' in subject) return subject.run;
   if ('oil' in subject) return subject.oil;
   if ('rig' in subject) return subject.rig;
+  if ('series' in subject) return subject.series;
   return subject.against ? `${subject.cell.article}~${subject.against.article}` : subject.cell.article;
 }
 
@@ -45,6 +47,9 @@ export function conditionId(name: Omit<FigureName, 'quantity'>, naming: Naming):
     at.sump_K === undefined ? '' : at.sump_K === 'own' ? 'own' : `${celsius(at.sump_K)}Cel`,
     at.limit_K === undefined ? '' : `${celsius(at.limit_K)}Cel`,
     at.basis ?? '',
+    at.direction ?? '',
+    at.grade ?? '',
+    at.observers ?? '',
     ...('cell' in subject ? cellConditions(subject.cell, subject.against, naming) : []),
   ]
     .filter((part) => part !== '')
@@ -79,6 +84,7 @@ export function subjectOf(subject: FigureSubject): Subject {
   if ('run' in subject) return { run: subject.run };
   if ('oil' in subject) return { oil: subject.oil };
   if ('rig' in subject) return { rig: subject.rig };
+  if ('series' in subject) return { series: subject.series };
   const { cell, against } = subject;
   const spelled = (c: Cell) => ({ article: c.article, oil: c.oil, fill: `${litres(c.fill_m3)} L` });
   return against ? { ...spelled(cell), against: spelled(against) } : spelled(cell);
@@ -90,6 +96,9 @@ export function conditionsOf(at: At, cell: Cell | null, naming: Naming): Conditi
     ...(at.sump_K === undefined ? {} : { sump: at.sump_K === 'own' ? 'own' : `${celsius(at.sump_K)} Cel` }),
     ...(at.limit_K === undefined ? {} : { limit: `${celsius(at.limit_K)} Cel` }),
     ...(at.basis === undefined ? {} : { basis: at.basis }),
+    ...(at.direction === undefined ? {} : { direction: at.direction }),
+    ...(at.grade === undefined ? {} : { grade: at.grade }),
+    ...(at.observers === undefined ? {} : { observers: at.observers }),
     ...(cell === null || cell.tilt_ratio === 0 ? {} : { tilt: `${percent(cell.tilt_ratio)} %` }),
   };
 }

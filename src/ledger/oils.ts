@@ -13,6 +13,9 @@ import type { FigureSubject } from './ids.ts';
 export interface SheetFigure {
   readonly subject: FigureSubject;
   readonly file: string;
+  /** Everything it rests on, where that is more than its own file. */
+  readonly files?: readonly string[];
+  readonly method?: string;
   readonly quantity: QuantityName;
   readonly at: At;
   readonly estimate: Estimate;

@@ -9,6 +9,8 @@ export interface QuantityKind {
   readonly factor: number;
   readonly zero: number;
   /** Which way a bench reads it; null where neither is a merit. */
+  /** No figure of this kind can be larger, as shown: its interval ends there. */
+  readonly most?: number;
   readonly lower: 'less loss' | 'cooler' | 'sooner' | null;
 }
 
@@ -45,7 +47,7 @@ export const quantityKinds = {
   tube: kind('Tube run', 'Tube run', '1', '1'),
   'grades-equal': kind('grades of two observers that are equal', 'p0', '%', '%', 1e-2),
   'grades-within-one': kind('grades of two observers within one', 'p1', '%', '%', 1e-2),
-  kappa: kind('quadratic-weighted kappa', 'κ', '1', '1'),
+  kappa: { ...kind('quadratic-weighted kappa', 'κ', '1', '1'), most: 1 },
   reynolds: kind('Reynolds number of the ring gear', 'Re', '1', '1'),
   'reynolds-loaded': kind('Reynolds number of the loaded run at this speed', 'Re hot', '1', '1'),
   'jet-power': kind('power in the thrown oil, at most', 'P_jet', 'W', 'W'),
