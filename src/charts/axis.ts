@@ -3,7 +3,25 @@ export interface Axis {
   readonly low: number;
   readonly high: number;
   readonly ticks: readonly number[];
+  /** Near zero the axis is straight, beyond this value it closes up as a logarithm does; left out, it is straight. */
+  readonly bend?: number;
 }
+
+/** Where on the axis a value stands, 0 at its low end and 1 at its high end. */
+export function shareOf({ low, high, bend }: Axis, value: number): number {
+  const [from, to] = [bent(low, bend), bent(high, bend)];
+  return (bent(value, bend) - from) / (to - from);
+}
+
+/** The other way: what stands at a share of the axis; beyond 0 and 1 it is carried on. */
+export function valueAt({ low, high, bend }: Axis, share: number): number {
+  const [from, to] = [bent(low, bend), bent(high, bend)];
+  const place = from + share * (to - from);
+  return bend === undefined ? place : Math.sign(place) * Math.expm1(Math.abs(place)) * bend;
+}
+
+const bent = (value: number, bend: number | undefined): number =>
+  bend === undefined ? value : Math.sign(value) * Math.log1p(Math.abs(value / bend));
 
 /** Axis of about `count` round steps (1, 2, 2.5 or 5 times a power of ten) that holds all values. */
 export function roundAxis(values: readonly number[], count: number, cover: 'whole' | 'values' = 'whole'): Axis {
@@ -36,10 +54,15 @@ const stepFactors = [1, 2, 2.5, 5, 10] as const;
 
 /** Minutes go by the clock: halves and whole hours rather than 50s. */
 export function minuteAxis(longest: number, count: number): Axis {
-  const steps = [1, 2, 5, 10, 15, 30, 60, 120, 240, 480];
-  const step = steps.find((each) => longest / each <= count) ?? roundStep(longest / count);
-  const ticks = Array.from({ length: Math.floor(longest / step + 1e-9) + 1 }, (_, i) => i * step);
-  return { low: 0, high: longest || 1, ticks };
+  return { low: 0, high: longest || 1, ticks: minuteTicks(0, longest, count) };
+}
+
+export function minuteTicks(from: number, to: number, count: number): readonly number[] {
+  const steps = [0.25, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 240, 480];
+  const step = steps.find((each) => (to - from) / each <= count) ?? roundStep((to - from) / count);
+  const first = Math.ceil(from / step - 1e-9);
+  const last = Math.floor(to / step + 1e-9);
+  return Array.from({ length: Math.max(0, last - first + 1) }, (_, i) => (first + i) * step);
 }
 
 /** A tick as it is written: true minus, no trailing noise of floating point. */

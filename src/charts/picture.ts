@@ -1,8 +1,11 @@
 import type { ChartData } from '../report/page.ts';
+import type { Clock } from './clock.ts';
+import { filmSpec } from './film.ts';
 import { heatSpec } from './heat.ts';
 import { levelSpec } from './level.ts';
 import type { Spec } from './plot.ts';
 import { sectionDrawing } from './section.ts';
+import { settleSpec } from './settle.ts';
 import { speedSpec } from './speed.ts';
 import { standingSpec } from './standing.ts';
 import type { Width } from './theme.ts';
@@ -10,7 +13,7 @@ import { traceSpec } from './trace.ts';
 
 /** A picture as it is handed on: a specification still to be drawn, or the inside of a drawing. */
 export type Picture =
-  | { readonly kind: 'spec'; readonly spec: Spec }
+  | { readonly kind: 'spec'; readonly spec: Spec; readonly clock?: Clock }
   | { readonly kind: 'drawing'; readonly height: number; readonly inside: string };
 
 /** The plan grid is a table of words and marks and has no picture. */
@@ -31,7 +34,8 @@ export function pictureOf(data: DrawnData, width: Width): Picture {
     case 'section':
       return { kind: 'drawing', ...sectionDrawing(data, width) };
     case 'film':
+      return { kind: 'spec', ...filmSpec(data, width) };
     case 'settle':
-      return { kind: 'drawing', height: 1, inside: '' };
+      return { kind: 'spec', spec: settleSpec(data, width) };
   }
 }

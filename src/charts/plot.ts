@@ -1,4 +1,5 @@
 import type { Axis } from './axis.ts';
+import { shareOf, valueAt } from './axis.ts';
 import { face, ink, paper, rule, soft, textSize } from './theme.ts';
 import { textWidth, wrapText } from './text-width.ts';
 
@@ -71,8 +72,15 @@ function axes(plot: Plot) {
 }
 
 const at = (plot: Plot): Record<string, Channel> => ({
-  x: { field: 'x', type: 'quantitative', scale: { domain: [plot.x.low, plot.x.high], nice: false, zero: false } },
-  y: { field: 'y', type: 'quantitative', scale: { domain: [plot.y.low, plot.y.high], nice: false, zero: false } },
+  x: { field: 'x', type: 'quantitative', scale: scaleOf(plot.x) },
+  y: { field: 'y', type: 'quantitative', scale: scaleOf(plot.y) },
+});
+
+const scaleOf = ({ low, high, bend }: Axis) => ({
+  domain: [low, high],
+  nice: false,
+  zero: false,
+  ...(bend === undefined ? {} : { type: 'symlog', constant: bend }),
 });
 
 /** Looks stand in the rows, as they are written, so that layers of one kind can be gathered. */
@@ -187,14 +195,13 @@ export function textLayer(plot: Plot, labels: readonly Label[], look: Lettering 
 
 /** Pixels from the plot's upper left corner, in axis units: for words beside the plot. */
 export const pixel = (plot: Plot, x: number, y: number): Point => [
-  plot.x.low + (x / plot.width) * (plot.x.high - plot.x.low),
-  plot.y.high - (y / plot.height) * (plot.y.high - plot.y.low),
+  valueAt(plot.x, x / plot.width),
+  valueAt(plot.y, 1 - y / plot.height),
 ];
 
 /** The other way: how far from the top a height stands, px. */
-export const fromTop = (plot: Plot, y: number): number =>
-  ((plot.y.high - y) / (plot.y.high - plot.y.low)) * plot.height;
-export const fromLeft = (plot: Plot, x: number): number => ((x - plot.x.low) / (plot.x.high - plot.x.low)) * plot.width;
+export const fromTop = (plot: Plot, y: number): number => (1 - shareOf(plot.y, y)) * plot.height;
+export const fromLeft = (plot: Plot, x: number): number => shareOf(plot.x, x) * plot.width;
 
 /** The sentence under the lower axis, broken where it is longer than the picture. */
 export function lowerTitle(plot: Plot, sentence: string): readonly Layer[] {

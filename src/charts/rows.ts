@@ -51,7 +51,12 @@ export function ground(sheet: Plot, panel: Panel, sentence: string, room: number
 }
 
 /** The axis sentence, centred under its panel and kept on the sheet. */
-function underline(sheet: Plot, panel: Panel, sentence: string, room: number): readonly Layer[] {
+export function underline(
+  sheet: Plot,
+  panel: Pick<Panel, 'left' | 'width' | 'bottom'>,
+  sentence: string,
+  room: number,
+): readonly Layer[] {
   const lines = wrapText(sentence, textSize, room);
   const half = Math.max(...lines.map((line) => textWidth(line, textSize))) / 2;
   const middle = Math.min(Math.max(panel.left + panel.width / 2, half + 1), sheet.width - half - 1);

@@ -1,4 +1,4 @@
-import type { Bar, Chart, ChartData, SectionData, Span, Table } from '../../src/report/page.ts';
+import type { Bar, Chart, ChartData, FilmData, SectionData, Span, Table } from '../../src/report/page.ts';
 
 /** Invented pictures of the house scenario, one of each kind. The numbers are placeholders and prove nothing. */
 export function chart(id: string, title: string, data: ChartData, caption: readonly Span[] = []): Chart {
@@ -205,4 +205,90 @@ function cells(...counts: readonly (readonly [number, number, number])[]) {
   return counts.map(([wanted, done, setAside], i) => ({ column: columns[i] ?? '', wanted, done, setAside }));
 }
 
-export const everyChart = { trace, speed, heat, standing, level, section, deepSection } as const;
+const speeds = [60, 120, 200, 290, 390, 520];
+const climb = [
+  ...speeds.map((rpm) => ({ rpm, way: 'up' })),
+  ...speeds
+    .slice(0, -1)
+    .reverse()
+    .map((rpm) => ({ rpm, way: 'down' })),
+];
+
+/** Eleven holds of 90 s with 20 s between them, from 0.5 min on; a little noise that is the same each time. */
+const filmed = Array.from({ length: 630 }, (_, i) => {
+  const time = i / 30;
+  const held = Math.min(climb.length - 1, Math.max(0, Math.floor(((time - 0.5) * 60) / 110)));
+  const rpm = time < 0.5 ? 0 : (climb[held]?.rpm ?? 0);
+  const noise = Math.sin(i * 12.9898) * 0.5 + Math.sin(i * 78.233) * 0.5;
+  const swing = rpm === 0 ? 0.1 : 1 + rpm / 150;
+  return {
+    time,
+    rpm: rpm + noise * 0.6,
+    level: -53.3 - 6 * Math.log2(1 + rpm / 100) + noise * swing,
+    sump: 60 + time / 30 + noise * 0.05,
+  };
+});
+
+export const film: FilmData = {
+  kind: 'film',
+  xTitle: 'minutes of the log of F-01 (P0w, 2.40 L of O1)',
+  panels: [
+    {
+      yTitle: 'running level, mm from the axle centreline',
+      mark: 0,
+      points: filmed.map(({ time, level }) => [time, level]),
+    },
+    { yTitle: 'sump, °C', mark: 0, points: filmed.map(({ time, sump }) => [time, sump]) },
+    { yTitle: 'wheel speed, rpm', mark: 0, points: filmed.map(({ time, rpm }) => [time, rpm]) },
+  ],
+  steps: climb.map(({ rpm, way }, i) => ({
+    from: 0.5 + (i * 110) / 60,
+    to: 0.5 + (i * 110 + 90) / 60,
+    label: `${rpm} rpm ${way}`,
+  })),
+};
+
+/** Three steps up alone: their names fit whole. */
+export const shortFilm: FilmData = {
+  ...film,
+  kind: 'film',
+  panels: film.panels.map((panel) => ({ ...panel, mark: 4, points: panel.points.filter(([time]) => time < 6) })),
+  steps: film.steps.slice(0, 3),
+};
+
+const recovered = (after: number) => -54.3 - 14.7 * 2 ** (-after / 45);
+
+export const settle: ChartData = {
+  kind: 'settle',
+  xTitle: 's from the standstill of the ring gear',
+  yTitle: 'level, mm from the axle centreline',
+  mark: 0,
+  points: [0, 10, 30, 60, 120, 300, 600].map((after, i) => [after, recovered(after) + [0, 1, -1, 0, 1, 0, 0][i]!]),
+  fit: Array.from({ length: 61 }, (_, i) => [i * 10, recovered(i * 10)] as const),
+  lines: [
+    { y: -53.3, label: 'at rest before' },
+    { y: -54.3, label: 'comes back to −54.3 mm' },
+  ],
+  bubbles: [
+    { x: 0, text: '3' },
+    { x: 10, text: '3' },
+    { x: 30, text: '2' },
+    { x: 60, text: '2' },
+    { x: 120, text: '1' },
+    { x: 300, text: 'ng' },
+    { x: 600, text: '0' },
+  ],
+};
+
+export const everyChart = {
+  trace,
+  speed,
+  heat,
+  standing,
+  level,
+  section,
+  deepSection,
+  film,
+  shortFilm,
+  settle,
+} as const;

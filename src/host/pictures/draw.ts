@@ -4,6 +4,7 @@ import * as vegaLite from 'vega-lite';
 import type { Chart } from '../../report/page.ts';
 import type { DrawnData } from '../../charts/picture.ts';
 import { pictureOf } from '../../charts/picture.ts';
+import type { Clock } from '../../charts/clock.ts';
 import type { Spec } from '../../charts/plot.ts';
 import { textWidth } from '../../charts/text-width.ts';
 import type { Width } from '../../charts/theme.ts';
@@ -34,7 +35,7 @@ async function drawAt(chart: Chart & { readonly data: DrawnData }, width: Width,
   const drawn =
     picture.kind === 'drawing'
       ? { width: pictureWidth[width], height: picture.height, inside: picture.inside }
-      : await drawSpec(picture.spec);
+      : { ...(await drawSpec(picture.spec)), ...(picture.clock === undefined ? {} : { clock: picture.clock }) };
   const svg = dressed(drawn, { id: `${chart.id}-${width}`, title: chart.title, alternative: chart.alternative });
   memo?.set(key, svg);
   return svg;
@@ -44,6 +45,8 @@ export interface Undressed {
   readonly width: number;
   readonly height: number;
   readonly inside: string;
+  /** For the mark that follows a film. */
+  readonly clock?: Clock;
 }
 
 /** Specification to the inside of an `svg`. Whatever the libraries would only warn of is an error: it means lost marks. */

@@ -1,3 +1,5 @@
+import type { Clock } from '../../charts/clock.ts';
+import type { Attributes } from '../../charts/svg.ts';
 import { element, escapeXml, rounded } from '../../charts/svg.ts';
 import type { Undressed } from './draw.ts';
 
@@ -31,12 +33,23 @@ export function dressed(
       role: 'img',
       'aria-labelledby': `${prefix}name`,
       'aria-describedby': `${prefix}says`,
+      ...(drawing.clock === undefined ? {} : timed(drawing.clock)),
     },
     `<title id="${prefix}name">${escapeXml(as.title)}</title>`,
     `<desc id="${prefix}says">${escapeXml(as.alternative)}</desc>`,
     joined(inside),
   );
 }
+
+/** What the reader's page needs to set a mark at a time; times unrounded, a hundredth of a minute is too coarse for a film. */
+const timed = ({ from, to, left, right, top, bottom }: Clock): Attributes => ({
+  'data-time-from': String(from),
+  'data-time-to': String(to),
+  'data-left': left,
+  'data-right': right,
+  'data-top': top,
+  'data-bottom': bottom,
+});
 
 /** Straight pieces of one look that follow each other become one path: a picture of many bars is half as long. */
 function joined(inside: string): string {

@@ -79,10 +79,7 @@ describe('the section drawing', () => {
     expect(bar / mm).toBeCloseTo(ring / 124, 2);
   });
   it('writes a label as text, whatever it holds', () => {
-    const { inside } = sectionDrawing(
-      { ...(section), levels: [{ z: -50, label: '<script>"&' }] },
-      'wide',
-    );
+    const { inside } = sectionDrawing({ ...section, levels: [{ z: -50, label: '<script>"&' }] }, 'wide');
     expect(inside).toContain('&lt;script&gt;&quot;&amp;');
     expect(inside).not.toContain('<script');
   });
