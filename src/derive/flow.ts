@@ -1,79 +1,93 @@
-import { estimate, type Cause } from '../quantity/estimate.ts';
-import type { Result, Window } from '../trial/derived.ts';
+import type { Cause } from '../quantity/estimate.ts';
+import type { Finding } from '../finding/finding.ts';
+import type { FlowRun, FlowStep, Result, Window } from '../trial/derived.ts';
+import type { LevelTable } from '../trial/article.ts';
+import type { LogLogLine } from '../physics/viscosity.ts';
+import type { Oil } from '../trial/oil.ts';
 import type { Plan } from '../trial/plan.ts';
-import { calibration, gather, readingScatter } from './causes.ts';
-import { logSource, outputSpeed, type Reading } from './reading.ts';
-import { meanOf } from './readings-of.ts';
-import { lastPart, plateaus, windowOf } from './windows.ts';
+import { deriveAir } from './air.ts';
+import { tiedClips } from './clip-clock.ts';
+import { holdsOf, levelResults, windowsOf, type Hold } from './flow-steps.ts';
+import { gradeResults, sorted, stepGrades } from './grades.ts';
+import type { LevelDerived } from './level.ts';
+import type { Reading } from './reading.ts';
+import { deriveSettle } from './settle.ts';
+import { besideThePicture } from './similarity.ts';
+import { hotRise } from './tilted.ts';
 
 export interface FlowDerived {
   readonly results: readonly Result[];
   readonly causes: readonly Cause[];
   readonly windows: readonly Window[];
+  readonly findings: readonly Finding[];
+  readonly flow: FlowRun;
   /** Mean running level of each step on the way up, m. */
   readonly runningLevel_z_m: ReadonlyMap<number, number>;
 }
 
 /**
- * Running level at each step on the way up: mean of the level readings of the last part of the hold. Steps on the way down
- * are listed as windows and not mixed in: up and down differ.
+ * A flow trial behind a window: steps with their levels, grades put to them through the tied clips, the level after the
+ * stop, air where something was weighed, and the numbers that say how far this picture carries. The way down stands beside
+ * the way up and is never averaged with it.
  */
-export function deriveFlow(reading: Reading, plan: Plan): FlowDerived {
-  const { log, run } = reading;
-  const speed = outputSpeed(reading);
-  const level = reading.channel('level');
-  const sump = reading.channel('sump');
-  const none = { results: [], causes: [], windows: [], runningLevel_z_m: new Map<number, number>() };
-  if (speed === null || level === null) return none;
-  const rule = reading.instrument('level');
-  const results: Result[] = [];
-  const windows: Window[] = [];
-  const causes: Cause[] = [];
-  const running = new Map<number, number>();
-  let highest = -Infinity;
-  for (const plateau of plateaus({
-    time_s: log.time_s,
-    speed_rad_s: speed,
-    steps_rad_s: plan.steps_rad_s,
-    least_s: Math.min(45, plan.hold_s / 2),
-  })) {
-    const rows = lastPart(plateau, log.time_s, Math.min(plan.steadyWindow_s, 60));
-    const z = meanOf(level.subarray(...rows));
-    if (z.n < 5) continue;
-    const step = plateau.step_rad_s;
-    const up = step > highest;
-    highest = Math.max(highest, step);
-    const t = sump === null ? NaN : meanOf(sump.subarray(...rows)).mean;
-    const name = `${Math.round((step * 30) / Math.PI)} rpm ${up ? 'up' : 'down'}`;
-    windows.push(windowOf({ name, log, rows, outputSpeed_rad_s: step, sump_K: t, steady: true }));
-    if (!up) continue;
-    running.set(step, z.mean);
-    const found = gather([
-      { of: rule && calibration(rule, z.mean), sensitivity: 1 },
-      { of: readingScatter({ run: run.id, what: `level at ${name}`, u: z.u, dof: z.dof }), sensitivity: 1 },
-    ]);
-    causes.push(...found.causes);
-    results.push({
-      quantity: 'running-level',
-      at: { outputSpeed_rad_s: step },
-      estimate: estimate(z.mean, found.parts),
-      bound: null,
-      class: 'measured',
-      relation: 'mean-of-readings',
-      method: 'flow/running-level',
-      notes: ['way up; air carried in the oil raises the level, oil in flight lowers it'],
-      given: [
-        {
-          symbol: 'z',
-          name: 'level readings of the hold, mean',
-          value: z.mean * 1e3,
-          u: z.u * 1e3,
-          unit: 'mm',
-          from: logSource(log, 'level', rows),
-        },
-      ],
-      steps: [],
-    });
-  }
-  return { results, causes, windows, runningLevel_z_m: running };
+export function deriveFlow(input: {
+  reading: Reading;
+  plan: Plan;
+  oil: Oil;
+  line: LogLogLine | null;
+  table: LevelTable | null;
+  level: LevelDerived;
+  /** Height of the tip of the sump probe; null when it is not on the rig sheet. */
+  tip_z_m: number | null;
+}): FlowDerived {
+  const { reading, plan, oil, line, table, level, tip_z_m } = input;
+  const { run, rig } = reading;
+  const holds = holdsOf(reading, plan);
+  const levels = levelResults(reading, holds);
+  const clips = tiedClips(run, reading.log);
+  const graded = sorted(reading, holds, clips.clips);
+  const air = deriveAir({ reading, oil, table });
+  const settle = deriveSettle(reading, air.untold);
+  const warm = hotRise({ reading, oil, table, volume20_m3: level.volume20_m3 });
+  const numbers = line === null ? { results: [], causes: [] } : besideThePicture(reading, holds, { rig, oil, line });
+  const steps = holds.map((hold) =>
+    stepOf(reading, hold, { tip_z_m, observations: graded.of.get(hold) ?? [], anyGraded: run.observations.length > 0 }),
+  );
+  const grades = holds.flatMap((hold, i): Result[] => {
+    const step = steps[i]!;
+    return step.grades === null ? [] : gradeResults(run, hold, step.grades, step.observations);
+  });
+  const parts = [levels, clips, air, settle, warm, numbers];
+  return {
+    results: [...parts.flatMap(({ results }) => results), ...grades],
+    causes: parts.flatMap(({ causes }) => causes),
+    windows: windowsOf(reading, holds),
+    findings: [...clips.findings, ...graded.findings],
+    flow: { steps, clips: clips.clips, settled: settle.settled, standsFor: null },
+    runningLevel_z_m: new Map(
+      holds.flatMap(({ step, level: z }) =>
+        step.direction === 'up' && z !== null ? [[step.outputSpeed_rad_s, z.mean] as const] : [],
+      ),
+    ),
+  };
+}
+
+function stepOf(
+  { log }: Reading,
+  hold: Hold,
+  of: { tip_z_m: number | null; observations: FlowStep['observations']; anyGraded: boolean },
+): FlowStep {
+  return {
+    step: hold.step,
+    name: hold.name,
+    from_s: log.time_s[hold.rows[0]]!,
+    to_s: log.time_s[hold.rows[1] - 1]!,
+    sump_K: hold.sump_K,
+    level_z_m: hold.level?.mean ?? null,
+    swing_m: hold.level === null ? null : 2 * hold.level.s,
+    steady: hold.steady,
+    probeAbove: hold.level !== null && of.tip_z_m !== null && hold.level.mean < of.tip_z_m,
+    grades: of.anyGraded ? stepGrades(of.observations) : null,
+    observations: of.observations,
+  };
 }

@@ -1,3 +1,5 @@
+import { flowMethods } from './methods-flow.ts';
+
 /** A step of reduction that is a rule and not a published relation: what it does, its formula, where it is from. */
 export interface Method {
   readonly id: string;
@@ -137,4 +139,5 @@ export const methods: readonly Method[] = [
     says: 'Causes that both share cancel. q is the studentized range for all pairs of the standing (Tukey–Kramer), family 5 %.',
     source: 'NIST/SEMATECH e-Handbook 7.4.7.1; JCGM 100:2008, 5.2.2.',
   },
+  ...flowMethods,
 ];

@@ -16,6 +16,7 @@ import { deriveLevel, type LevelDerived } from './level.ts';
 import { levelFindings } from './level-findings.ts';
 import { outputSpeed, readingOf, type Reading } from './reading.ts';
 import { meanOf } from './readings-of.ts';
+import { atThePinion } from './tilted.ts';
 import { thinned } from './thinned.ts';
 
 /** What a run is reduced with. */
@@ -88,6 +89,8 @@ export function assembled(
   const air = reading?.channel('airflow') ?? null;
   const ambient = reading?.channel('ambient') ?? null;
   const out = own.leftOut ?? ready.leftOut;
+  // The bath at the pinion is asked where oil is watched, and wherever the axle does not stand level.
+  const pinion = run.trial === 'flow' || run.tilt_ratio !== 0 ? atThePinion(run, input.rig, level) : [];
   return {
     run: run.id,
     trial: run.trial,
@@ -104,7 +107,7 @@ export function assembled(
       ...loadOf(run, reading),
     },
     leftOut: out,
-    results: flagged([...level.results, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),
+    results: flagged([...level.results, ...pinion, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),
     causes: [...level.causes, ...(own.causes ?? [])],
     windows: own.windows ?? [],
     models: own.models ?? [],

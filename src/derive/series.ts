@@ -13,6 +13,7 @@ import { outputSpeed } from './reading.ts';
 import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
 import { deriveSpin } from './spin.ts';
+import { besideLoaded } from './similarity.ts';
 import { atOwnTemperature, spinLaw } from './spin-law.ts';
 import { instrumentFindings } from './instruments.ts';
 import { oilFindings } from './oil-findings.ts';
@@ -53,6 +54,7 @@ export function deriveSeries(
   keep(of('heat-up').map((r) => kept(r.input.run, () => heatUp(r, plan))));
   keep(of('cool-down').map((r) => coolDown(r, done)));
   keep(of('spin').map((r) => spin(r, plan, levels, done)));
+  keep(of('flow').flatMap((r) => standing(r, done, record)));
   return {
     runs: new Map(record.runs.flatMap((r) => (done.has(r.id) ? [[r.id, done.get(r.id)!] as const] : []))),
     findings: [...instrumentFindings(record), ...oilFindings(record)],
@@ -69,15 +71,29 @@ const levelKey = (article: string, fill_m3: number): string => `${article}@${(fi
 function flow(r: Ready, plan: Plan | null, record: SeriesRecord, levels: Map<string, SeenLevel>): DerivedRun {
   const { run } = r.input;
   if (r.reading === null || plan === null || r.leftOut !== null) return assembled(r, {});
-  const found = deriveFlow(r.reading, plan);
+  const found = deriveFlow({
+    ...{ reading: r.reading, plan, oil: r.input.oil, line: r.line, level: r.level },
+    table: r.input.article?.levelTable ?? null,
+    tip_z_m: tipOf(r),
+  });
   const seen = { run: run.id, steps: found.runningLevel_z_m };
   // A tilted window shows another level than the level axle that is meant by a spin run.
   if (run.tilt_ratio === 0) {
     const stands = record.articles.get(run.article)?.standsInFor ?? [];
     for (const article of [run.article, ...stands]) levels.set(levelKey(article, r.cell.fill_m3), seen);
   }
-  const findings = [...capFindings(r), ...aboveLevel(r, seen)];
+  const findings = [...capFindings(r), ...aboveLevel(r, seen), ...found.findings];
   return assembled(r, { ...found, findings });
+}
+
+/** A flow trial beside the loaded run it is meant to stand for, once that is reduced. */
+function standing(r: Ready, done: ReadonlyMap<string, DerivedRun>, record: SeriesRecord): DerivedRun[] {
+  const flow = done.get(r.input.run.id);
+  if (flow === undefined || r.line === null) return [];
+  const { rig, oil, run } = r.input;
+  const articles = [run.article, ...(record.articles.get(run.article)?.standsInFor ?? [])];
+  const loaded = [...done.values()].filter(({ trial }) => trial === 'heat-up').sort((a, b) => a.order - b.order);
+  return [besideLoaded(flow, { rig, oil, line: r.line, articles, loaded })];
 }
 
 function heatUp(r: Ready, plan: Plan | null): DerivedRun {
@@ -187,11 +203,16 @@ const sameConditions = (d: DerivedRun, r: Ready): boolean =>
   d.cell.tilt_ratio === r.cell.tilt_ratio &&
   d.rigState === r.input.run.rigState;
 
+/** Height of the tip of this run's sump probe; null when the rig sheet does not say. */
+function tipOf(r: Ready): number | null {
+  const probe = r.reading?.instrument('sump');
+  return probe?.tip_z_m.get(r.input.run.article) ?? probe?.tip_z_m.get('other') ?? null;
+}
+
 /** Steps at which the running level lies below the tip of this run's sump probe. */
 function stepsAbove(r: Ready, seen: SeenLevel): { step: number; level_m: number; tip_m: number }[] {
-  const probe = r.reading?.instrument('sump');
-  const tip_m = probe?.tip_z_m.get(r.input.run.article) ?? probe?.tip_z_m.get('other');
-  if (tip_m === undefined) return [];
+  const tip_m = tipOf(r);
+  if (tip_m === null) return [];
   return [...seen.steps].filter(([, level_m]) => level_m < tip_m).map(([step, level_m]) => ({ step, level_m, tip_m }));
 }
 
