@@ -1,7 +1,12 @@
 import { olderSeries } from './older.ts';
 import { bookText } from './book.ts';
+import { captionsText } from './captions.ts';
 import { chooseDraw } from './choose.ts';
 import { drawCalibration, instruments } from './instruments.ts';
+import { filmOf, flash_s } from './film.ts';
+import { clipLines, observationLines, settleLines } from './flow-note.ts';
+import { observed } from './observers.ts';
+import { stillLines, stillsOf } from './stills.ts';
 import type { LoadedEnd } from './trials.ts';
 import { makeRun, type MadeRun } from './run.ts';
 import { noteText } from './note.ts';
@@ -45,12 +50,30 @@ export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
     if (run.end) ends.set(plan.id, run.end);
     made.push(run);
     const path = `hill-bowl/runs/${plan.id}`;
-    files.set(`${path}.md`, noteText(run, { rigState: 'Q1-a', firstDay, words: hillWords, quiet }));
+    const flow = plan.trial === 'flow' ? flowTexts(run, wanted) : undefined;
+    files.set(`${path}.md`, noteText(run, { rigState: 'Q1-a', firstDay, words: hillWords, quiet }, flow));
+    if (flow?.captions) files.set(`${path}.vtt`, flow.captions);
     files.set(`${path}.csv`, logText(run.recording, digitsOf(inputOf(run), quiet)));
   }
   files.set('hill-bowl/truth.json', truthText({ seed, quiet, choice, calibration, made }));
   for (const [path, text] of olderSeries({ seed, quiet })) files.set(path, text);
   return files;
+}
+
+/** What a flow note says beside the log, and the captions of its clip. */
+function flowTexts(run: MadeRun, wanted: Wanted) {
+  const film = filmOf(run, wanted.quiet);
+  const blocks = observed(run, wanted);
+  const { id } = run.plan;
+  return {
+    film: clipLines(film, flash_s),
+    graded: [
+      ...settleLines(run, wanted),
+      ...(film.captions === null ? observationLines(id, film, blocks) : []),
+      ...stillLines(stillsOf(run), film),
+    ],
+    captions: film.captions === null ? null : captionsText(id, film, blocks),
+  };
 }
 
 const inputOf = (run: MadeRun): Recorder => (run.plan.trial === 'spin' ? 'low' : 'high');

@@ -22,7 +22,7 @@ interface Spoilt {
 
 type Spoil = (given: { run: RunPlan; recording: Recording; setUp: SetUp; from: Stream }) => Spoilt;
 
-/** One kind a run; the camera clock stands in the words of F-06 and needs no spoiling here. */
+/** One kind a run; the camera clock stands in the note of F-06 and needs no spoiling here. */
 const spoilt: Readonly<Record<string, Spoil>> = {
   'S-05': dropOut,
   'S-14': signFlip,
@@ -130,7 +130,7 @@ function cameraClock({ run, recording }: Parameters<Spoil>[0]): Spoilt {
   const row = [...recording.events].find(([, text]) => text === 'sync')![0];
   return one(run, recording, {
     ...{ fault: `camera clock +${cameraClock_s} s`, channel: 'event', rows: [row, row] },
-    treatment: 'none now; found from the sync event of the flow trial',
+    treatment: `found from the sync event; cues and steps are moved by ${cameraClock_s} s`,
   });
 }
 

@@ -28,6 +28,8 @@ export interface OilLaw {
   readonly loadLoss: number;
   /** Half-time of the level after the stop, s. */
   readonly settleHalf_s: number;
+  /** Air let in at speed leaves with this time constant, s. */
+  readonly airGone_s: number;
 }
 
 export interface Gear {
@@ -75,8 +77,8 @@ export const articleLaws: Readonly<Record<string, ArticleLaw>> = {
 export const lawOf = (article: string): ArticleLaw => articleLaws[article.replace(/w$/, '')]!;
 
 export const oilLaws: Readonly<Record<string, OilLaw>> = {
-  O1: { A: 9.04162, B: 3.48307, density15_kg_m3: 900, loadLoss: 0.033, settleHalf_s: 45 },
-  O2: { A: 8.0673, B: 3.13319, density15_kg_m3: 866, loadLoss: 0.031, settleHalf_s: 20 },
+  O1: { A: 9.04162, B: 3.48307, density15_kg_m3: 900, loadLoss: 0.033, settleHalf_s: 45, airGone_s: 70 },
+  O2: { A: 8.0673, B: 3.13319, density15_kg_m3: 866, loadLoss: 0.031, settleHalf_s: 20, airGone_s: 25 },
 };
 
 export const hillGear: Gear = {
@@ -158,30 +160,48 @@ export function slowTime_s(s: SetUp, air_m_s: number): number {
   return 2 / (trace - Math.sqrt(trace * trace - 4 * product));
 }
 
-const clamp04 = (grade: number): number => Math.min(4, Math.max(0, grade));
+export type GradeKind = 'reach' | 'side' | 'wall' | 'bubble' | 'tube';
+export type Grades = Readonly<Record<GradeKind, number>>;
 const octaves = (wheel_rpm: number): number => Math.log2(wheel_rpm / 60);
 const fuller = (s: SetUp): number => (s.gear.ringRadius_mm + s.level_mm - s.gear.levelRef_mm) / 10;
 
+/** Flow grades before they are held to the scale: what an observer's own scatter is added to. */
+export function rawGrades(s: SetUp, at: { wheel_rpm: number; tilt_pct: number; temp_C: number }): Grades {
+  const [L, k] = [octaves(at.wheel_rpm), fuller(s)];
+  return {
+    reach: s.article.reach + 0.95 * L + 0.25 * k - 0.1 * at.tilt_pct,
+    side: s.article.side + 0.9 * L + 0.35 * k,
+    wall: s.article.wall + 0.95 * L + 0.2 * k,
+    bubble: s.article.bubble + 0.8 * L + 0.45 * k + 0.5 * Math.log10(viscosity_mm2_s(s.oil, at.temp_C) / 62),
+    tube: (s.level_mm + 38) / 4 + 0.4 * L,
+  };
+}
+
+export const held04 = (grade: number): number => Math.min(4, Math.max(0, grade));
+
 export const reach = (s: SetUp, wheel_rpm: number, tilt_pct: number): number =>
-  clamp04(s.article.reach + 0.95 * octaves(wheel_rpm) + 0.25 * fuller(s) - 0.1 * tilt_pct);
-export const sideFall = (s: SetUp, wheel_rpm: number): number =>
-  clamp04(s.article.side + 0.9 * octaves(wheel_rpm) + 0.35 * fuller(s));
-export const wallHit = (s: SetUp, wheel_rpm: number): number =>
-  clamp04(s.article.wall + 0.95 * octaves(wheel_rpm) + 0.2 * fuller(s));
-export const bubble = (s: SetUp, wheel_rpm: number, temp_C: number): number =>
-  clamp04(
-    s.article.bubble +
-      0.8 * octaves(wheel_rpm) +
-      0.45 * fuller(s) +
-      0.5 * Math.log10(viscosity_mm2_s(s.oil, temp_C) / 62),
-  );
-export const tubeRun = (s: SetUp, wheel_rpm: number): number =>
-  clamp04((s.level_mm + 38) / 4 + 0.4 * octaves(wheel_rpm));
+  held04(rawGrades(s, { wheel_rpm, tilt_pct, temp_C: 60 }).reach);
+
+/** Air comes in at once and leaves slowly: Bubble a while later, when it stood at `before`. Oil at rest clears for good. */
+export function bubbleAfter(
+  s: SetUp,
+  before: number,
+  now: { wheel_rpm: number; temp_C: number },
+  while_s: number,
+): number {
+  const settled = held04(rawGrades(s, { ...now, tilt_pct: 0 }).bubble);
+  return settled >= before ? settled : settled + (before - settled) * Math.exp(-while_s / s.oil.airGone_s);
+}
 
 /** Mean level while turning, and how far it swings to either side, mm. */
 export const runningLevel_mm = (s: SetUp, wheel_rpm: number): number =>
   s.level_mm - 6 * Math.log2(1 + wheel_rpm / 100) - s.article.heldUp_mm * (1 - Math.exp(-wheel_rpm / 150));
 export const swing_mm = (wheel_rpm: number): number => (wheel_rpm === 0 ? 0 : 1 + wheel_rpm / 150);
+
+/** What stays on the walls and in the corners after the stop, as a fall of the level, mm. */
+export const heldAfter_mm = 1;
+/** A tray drains through its holes. */
+export const levelHalf_s = (s: SetUp): number => (s.article.heldUp_mm > 0 ? 180 : s.oil.settleHalf_s);
 
 /** Pinion bearing above sump once the lag of 240 s is over; nothing rubs at a standstill. */
 export const bearingRise_K = (s: SetUp, wheel_rpm: number, tilt_pct: number): number =>

@@ -17,7 +17,12 @@ export interface Lab {
   readonly quiet: boolean;
 }
 
-export function noteText(made: MadeRun, { rigState, firstDay, words, quiet }: Lab): string {
+/** `film` and `graded`: further lines of a flow note, before the log and after it. */
+export function noteText(
+  made: MadeRun,
+  { rigState, firstDay, words, quiet }: Lab,
+  flow: { film: readonly string[]; graded: readonly string[] } = { film: [], graded: [] },
+): string {
   const { plan, drawn } = made;
   const written = words[plan.id]!;
   const at = (seconds: number): string => clock(seconds, firstDay);
@@ -53,8 +58,9 @@ export function noteText(made: MadeRun, { rigState, firstDay, words, quiet }: La
         ]
       : []),
     ...(plan.fromRun ? [`from-run: ${plan.fromRun}`, 'gear-state: still'] : []),
-    ...(plan.trial === 'flow' ? [`clips: [${plan.id}.mp4]`] : []),
+    ...flow.film,
     `log: { file: ${plan.id}.csv, map: ${maps[plan.trial]} }`,
+    ...flow.graded,
   ];
   return `---\n${lines.join('\n')}\n---\n${written.text}\n`;
 }

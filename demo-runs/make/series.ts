@@ -27,6 +27,7 @@ tolerance: { ambient: 4 K, airflow: 0.3 m/s, level: 3 mm, fill: 0.05 L, speed: 1
 coverage: 95 %
 family: 5 %
 repeat-rule: { refit-torque: 0.035 N·m }
+agreement: { within-one: 90 %, kappa: 0.6 }
 shown-to: public
 ---
 The town of Osmerfell runs six converted minibuses between the station and the upper quarter, all day, with 22 kW at the wheels on the long climb. Their operator, the Osmerfell Hill Shuttle, asked whether one of the roomier bowls on offer would save current or only cost oil. The axle is a plain hypoid beam axle with a bolted bowl.
@@ -48,7 +49,7 @@ name: Quillstone rear-axle bench
 kind: axle_bench
 gear-kind: hypoid
 teeth: { pinion: 9, ring: 41 }
-ring: { diameter: 248 mm, face: 38 mm }
+ring: { diameter: 248 mm, face: 38 mm, tooth-height: 11.6 mm }
 offset: -32 mm
 rolling-radius: 0.338 m
 pinion-front: { ahead: 190 mm, below: 32 mm, race-radius: 45 mm }

@@ -1,5 +1,7 @@
 import {
   bearingRise_K,
+  heldAfter_mm,
+  levelHalf_s,
   type Load,
   housingStore_J_K,
   oilStore_J_K,
@@ -77,10 +79,9 @@ export function stepped(
 /** While turning the level follows within seconds; after the stop it comes back with the oil's half-time, 1 mm short. */
 function levelStep_mm(setUp: SetUp, level_mm: number, wheel_rpm: number): number {
   if (wheel_rpm >= 1) return (runningLevel_mm(setUp, wheel_rpm) - level_mm) * (1 - Math.exp(-interval_s / 8));
-  const rest_mm = setUp.level_mm - 1;
+  const rest_mm = setUp.level_mm - heldAfter_mm;
   if (level_mm >= rest_mm) return 0;
-  const half_s = setUp.article.heldUp_mm > 0 ? 180 : setUp.oil.settleHalf_s;
-  return (rest_mm - level_mm) * (1 - 0.5 ** (interval_s / half_s));
+  return (rest_mm - level_mm) * (1 - 0.5 ** (interval_s / levelHalf_s(setUp)));
 }
 
 /** A slow wander held inside three tenths of a kelvin, as a good heater does. */

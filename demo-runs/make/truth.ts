@@ -2,6 +2,7 @@ import { cellTruth } from './cells.ts';
 import { cameraClock_s, cameraClockRun } from './faults.ts';
 import type { Calibration } from './instruments.ts';
 import type { Choice } from './choose.ts';
+import { trueSteps } from './flow-truth.ts';
 import * as law from './law.ts';
 import { noReleaseRun } from './note.ts';
 import { tableCells } from './order.ts';
@@ -31,7 +32,8 @@ export function truthText(given: {
     note:
       'Everything here was planted when the demo was made. Truth of a run is the true physical value for its own refit, fill, airflow and load. ' +
       'shed-rest is store divided by the slow time constant of the two stores with the gears still. ' +
-      'Heat made, final temperature, final rise and shed hold at the steady state that the run would reach in its mean ambient of the last 30 minutes.',
+      'Heat made, final temperature, final rise and shed hold at the steady state that the run would reach in its mean ambient of the last 30 minutes. ' +
+      'Grades are given before rounding; on the way down Bubble lags, because air leaves slowly. held-up is the static level less the level that the run settles to.',
     seed: given.seed,
     quiet: given.quiet,
     draws: given.choice.draws,
@@ -81,13 +83,18 @@ export function runTruth(made: MadeRun, named = hillNames): readonly Truth[] {
   if (plan.trial === 'flow')
     return [
       ...common,
-      ...spin.steps_rpm.flatMap((rpm) => {
-        const at = { [named.speed]: `${rpm} rpm` };
+      ...trueSteps(made).flatMap((step) => {
+        const at = {
+          [named.speed]: `${step.wheel_rpm} rpm`,
+          ...(step.direction === 'down' ? { direction: 'down' } : {}),
+        };
         return [
-          say('running-level', law.runningLevel_mm(setUp, rpm), 'mm', at),
-          ...grades(made, rpm).map(([name, grade]) => say(name, grade, '1', at)),
+          say('running-level', step.level_mm, 'mm', at),
+          ...Object.entries(step.grades).map(([name, grade]) => say(name, law.held04(grade), '1', at)),
         ];
       }),
+      say('held-up', law.heldAfter_mm, 'mm'),
+      say('level-half-time', law.levelHalf_s(setUp), 's'),
     ];
   return [...common, ...(plan.trial === 'cool-down' ? restTruth(made, say) : loadedTruth(made, say, named))];
 }
@@ -123,14 +130,6 @@ function restTruth({ setUp, truth, drawn }: MadeRun, say: Say): Truth[] {
   const slow_s = law.slowTime_s(setUp, truth.values.u_air[0] ?? drawn.air_m_s);
   return [say('time-constant', slow_s, 's'), say('shed-rest', (store_kJ_K(setUp) * 1000) / slow_s, 'W/K')];
 }
-
-const grades = ({ setUp, plan }: MadeRun, rpm: number): [string, number][] => [
-  ['reach', law.reach(setUp, rpm, plan.tilt_pct)],
-  ['side', law.sideFall(setUp, rpm)],
-  ['wall', law.wallHit(setUp, rpm)],
-  ['bubble', law.bubble(setUp, rpm, 60)],
-  ['tube', law.tubeRun(setUp, rpm)],
-];
 
 const store_kJ_K = (setUp: law.SetUp): number => (law.oilStore_J_K(setUp) + law.housingStore_J_K(setUp)) / 1000;
 
