@@ -1,6 +1,6 @@
 import type { FilmData } from '../report/page.ts';
 import type { Axis } from './axis.ts';
-import { closeAxis, minuteTicks, shareOf, thin, tickText } from './axis.ts';
+import { minuteTicks, roundAxis, shareOf, thin, tickText } from './axis.ts';
 import type { Clock } from './clock.ts';
 import { atTime } from './clock.ts';
 import { stepNameLayers, stepNameRoom, stepNames } from './film-steps.ts';
@@ -34,7 +34,7 @@ export function filmSpec(data: FilmData, width: Width): { readonly spec: Spec; r
 
 const left = 46;
 const rightRoom = 10;
-const titleRoom = 26;
+const titleRoom = 32;
 const panelHeight = { wide: 96, narrow: 84 } as const;
 /** Noise alone does not fill a panel: it shows this many of its units (mm, °C, rpm) at least. */
 const leastSpan = 4;
@@ -71,16 +71,18 @@ function onePanel(
     ...(line.length === 0
       ? []
       : [lineLayer(sheet, line, { colour: markOf(panel.mark).colour, width: 1.6 }, `${order}`)]),
-    ...textLayer(sheet, [[2, top - 14, panel.yTitle]], { colour: soft }),
+    ...textLayer(sheet, [[2, top - 15, panel.yTitle]], { colour: soft }),
   ];
 }
 
+/** The field ends just beyond what was read, so that panels need no empty fields between them. */
 function panelAxis(values: readonly number[]): Axis {
   const known = values.filter(Number.isFinite);
-  if (known.length === 0) return closeAxis([], 3);
+  if (known.length === 0) return roundAxis([], 3);
   const [least, most] = [Math.min(...known), Math.max(...known)];
-  const lacking = Math.max(0, leastSpan - (most - least)) / 2;
-  return closeAxis([least - lacking, most + lacking], 3);
+  const middle = (least + most) / 2;
+  const half = Math.max(leastSpan, most - least) / 2;
+  return roundAxis([middle - half * 1.08, middle + half * 1.08], 3, 'values');
 }
 
 const timeNumbers = (sheet: Plot, clock: Clock, width: Width): readonly Layer[] => {

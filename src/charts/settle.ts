@@ -36,7 +36,7 @@ function settlePlot(data: SettleData, width: Width): Plot {
     labelWidth[width],
   );
   const padding = {
-    left: 52,
+    left: 54,
     right,
     top: data.bubbles.length === 0 ? 30 : 58,
     bottom: lowerRoom(data.xTitle, whole),
