@@ -6,8 +6,9 @@ import { buildLedger } from './ledger/build.ts';
 import type { Ledger } from './ledger/ledger.ts';
 import { readLog } from './logs/log.ts';
 import { readNotes, type SeriesNotes } from './notes/book.ts';
-import { ledgerJson } from './outlets/ledger-json.ts';
 import type { TextFile } from './outlets/files.ts';
+import { flowFiles } from './outlets/flow-files.ts';
+import { ledgerJson } from './outlets/ledger-json.ts';
 import { placed } from './placed.ts';
 import { bookPages, seriesPages } from './report/pages.ts';
 import type { Audience, SeriesInput } from './report/input.ts';
@@ -16,7 +17,7 @@ import { siteFrame } from './report/site-frame.ts';
 import type { Page } from './report/page.ts';
 import type { Book } from './trial/book.ts';
 import type { Log } from './trial/log.ts';
-import type { SeriesRecord, SourceFile } from './trial/series.ts';
+import type { MediaFile, SeriesRecord, SourceFile } from './trial/series.ts';
 
 /** What one folder becomes: pages, text files beside them, and every finding. */
 export interface Made {
@@ -35,16 +36,18 @@ const afresh: Remember = (_, make) => make();
 /** The whole story: notes and logs → records → runs reduced → cells compared → ledger → pages. Pure: no disk, no clock. */
 export function makeBook(input: {
   files: readonly SourceFile[];
+  /** Pictures and clips of the folder: they are known by their beginning and shown by the host. */
+  media?: readonly MediaFile[];
   audience: Audience;
   remember?: Remember;
   tell?: (what: string) => void;
 }): Made {
-  const { files, audience, remember = afresh, tell = () => undefined } = input;
+  const { files, media = [], audience, remember = afresh, tell = () => undefined } = input;
   tell('reading notes');
   const notes = readNotes(files);
   if (notes.book === null) return { ...nothing, findings: inOrder(placed(notes.findings, files)) };
   const { book } = notes;
-  const sums = new Map(files.map((f): [string, string] => [f.path, f.sha256]));
+  const sums = new Map([...files, ...media].flatMap((f) => (f.sha256 === null ? [] : [[f.path, f.sha256] as const])));
   const findings: Finding[] = [...notes.findings];
   const stops: Finding[] = [];
   const series: SeriesInput[] = [];
@@ -69,7 +72,10 @@ export function makeBook(input: {
   return {
     book,
     pages: [...bookPages({ book, series, findings: all, audience }), ...series.flatMap((s) => seriesPages(s))],
-    files: series.map((s) => ({ path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) })),
+    files: series.flatMap((s) => [
+      { path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) },
+      ...flowFiles(s),
+    ]),
     frame: siteFrame({ book, series }),
     ledgers: series.map((s) => s.ledger),
     findings: inOrder([...all, ...placed(stops, files)]),
@@ -113,11 +119,14 @@ function keptRun(input: {
 }): KeptRun {
   const { record, sums, audience, remember } = input;
   const own = record.series.file.replace(/[^/]*$/, '');
-  const shared = [...sums].filter(([path]) => path.startsWith(own) && !path.startsWith(`${own}runs/`));
+  const shared = [...sums].filter(
+    ([path]) => path.startsWith(own) && !/^(?:runs|pictures)\//.test(path.slice(own.length)),
+  );
   const around = JSON.stringify([audience, sums.get('book.md'), shared]);
   return (run, reduce) => {
     const log = run.log === null ? null : beside(run.file, run.log.file);
-    const used = [run.file, log].map((path) => [path, path === null ? null : sums.get(path)]);
+    const captions = run.clips.flatMap((clip) => (clip.captions === null ? [] : [beside(run.file, clip.captions)]));
+    const used = [run.file, log, ...captions].map((path) => [path, path === null ? null : sums.get(path)]);
     return remember(`run ${around} ${JSON.stringify(used)}`, reduce);
   };
 }

@@ -30,7 +30,7 @@ export interface BookRecord {
 export interface MediaFile {
   readonly path: string;
   readonly size: number;
-  /** The first 64 KiB, or the whole when it is shorter. */
+  /** The first 256 KiB, or the whole when it is shorter. */
   readonly head: Uint8Array;
   readonly sha256: string | null;
 }

@@ -28,6 +28,7 @@ const floor: Readonly<Record<string, number>> = {
   outlets: 7,
   pipeline: 8,
   host: 9,
+  reader: 9,
 };
 const roomOf = (path: string): string => {
   const [, room = ''] = path.split('/');

@@ -1,0 +1,2 @@
+/** Coded clips graded by key: started by the grading page. */
+export {};
