@@ -1,5 +1,7 @@
 import type { Dimension, Quantity } from '../quantity/quantity.ts';
 import type { Instant } from '../quantity/time.ts';
+import type { Timecode } from '../quantity/timecode.ts';
+import type { Graded, StepName, View } from '../trial/flow.ts';
 import type { Node } from './note.ts';
 
 /**
@@ -25,6 +27,9 @@ export type Kind =
   | YesNoKind
   | DayKind
   | InstantKind
+  | TimecodeKind
+  | StepKind
+  | GradeKind
   | ListKind
   | GroupKind
   | NamedKind
@@ -71,22 +76,41 @@ export interface DayKind {
 export interface InstantKind {
   readonly type: 'instant';
 }
-export interface ListKind {
+/** A time on a clip or a film: 00:00:36.000. */
+export interface TimecodeKind {
+  readonly type: 'timecode';
+}
+/** A planned speed of the output shaft and the way it was come to: `290 rpm up`. */
+export interface StepKind {
+  readonly type: 'step';
+}
+/** 0 to `most`; `ng` where a grade may be that. */
+export interface GradeKind {
+  readonly type: 'grade';
+  readonly most: 3 | 4;
+  readonly ng: boolean;
+}
+/** What becomes of a part that cannot be read, where the rest of the note can stand without it. */
+interface Parted {
+  readonly without?: string;
+}
+export interface ListKind extends Parted {
   readonly type: 'list';
   readonly of: Kind;
   readonly least: number;
 }
 /** `either`: exactly one of each of these sets of names is written. */
-export interface GroupKind {
+export interface GroupKind extends Parted {
   readonly type: 'group';
   readonly fields: Fields;
   readonly either?: readonly (readonly string[])[];
 }
-/** Names chosen by the writer, each with a value of one kind. */
-export interface NamedKind {
+/** Names chosen by the writer, each with a value of one kind; `steps`: each name is a step. */
+export interface NamedKind extends Parted {
   readonly type: 'named';
   readonly of: Kind;
   readonly called: string;
+  readonly steps?: true;
 }
 /** `[x, z]` in millimetres, for drawings only. */
 export interface PointKind {
@@ -99,8 +123,10 @@ export interface LaterKind {
   readonly says: string;
 }
 
-/** What a kind becomes when read. */
-export type ValueOf<K> = K extends WordsKind
+/** What a kind becomes when read; null for a part that was left out. */
+export type ValueOf<K> = K extends { readonly without: string } ? WholeOf<K> | null : WholeOf<K>;
+
+type WholeOf<K> = K extends WordsKind
   ? K['words'][number]
   : K extends { readonly type: 'quantity'; readonly none: string }
     ? Quantity | null
@@ -112,17 +138,25 @@ export type ValueOf<K> = K extends WordsKind
           ? boolean
           : K extends InstantKind
             ? Instant
-            : K extends ListKind
-              ? readonly ValueOf<K['of']>[]
-              : K extends GroupKind
-                ? ValuesOf<K['fields']>
-                : K extends NamedKind
-                  ? ReadonlyMap<string, ValueOf<K['of']>>
-                  : K extends PointKind
-                    ? readonly [number, number]
-                    : K extends LaterKind
-                      ? Node
-                      : string;
+            : K extends TimecodeKind
+              ? Timecode
+              : K extends StepKind
+                ? StepName
+                : K extends GradeKind
+                  ? GradedOf<K>
+                  : K extends ListKind
+                    ? readonly ValueOf<K['of']>[]
+                    : K extends GroupKind
+                      ? ValuesOf<K['fields']>
+                      : K extends NamedKind
+                        ? ReadonlyMap<string, ValueOf<K['of']>>
+                        : K extends PointKind
+                          ? readonly [number, number]
+                          : K extends LaterKind
+                            ? Node
+                            : string;
+
+type GradedOf<K extends GradeKind> = K['ng'] extends true ? Graded : View;
 
 export type ValuesOf<F extends Fields> = {
   readonly [N in keyof F]: F[N]['need'] extends 'required' | 'assumed'
@@ -166,9 +200,22 @@ export const number = (like: string, hard: readonly [number, number]) =>
 export const yesNo = { type: 'yes-no' } as const;
 export const day = { type: 'day' } as const;
 export const instant = { type: 'instant' } as const;
+export const timecode = { type: 'timecode' } as const;
+export const step = { type: 'step' } as const;
+export const grade = { type: 'grade', most: 4, ng: true } as const;
+export const viewGrade = { type: 'grade', most: 3, ng: false } as const;
 export const point = { type: 'point' } as const;
 export const list = <const K extends Kind>(of: K, least = 0) => ({ type: 'list', of, least }) as const;
 export const named = <const K extends Kind>(called: string, of: K) => ({ type: 'named', of, called }) as const;
+export const bySteps = <const K extends Kind>(of: K) => ({ type: 'named', of, called: 'step', steps: true }) as const;
+/** A part without which the rest of the note still stands; the sentence says what becomes of it. */
+export const part = <const K extends ListKind | GroupKind | NamedKind, const S extends string>(
+  without: S,
+  kind: K,
+) => ({
+  ...kind,
+  without,
+});
 export const later = (like: string, says: string) => ({ type: 'later', like, says }) as const;
 export const group = <const F extends Fields>(fields: F, either: readonly (readonly string[])[] = []) =>
   ({ type: 'group', fields, either }) as const;

@@ -43,7 +43,7 @@ export function readNote<T>(file: SourceFile, read: (note: Note) => Reading<T>):
 /** A finding about a field of a record, wherever its note stands. */
 export const foundAt = (head: NoteHead, path: string, told: Told): Finding => ({ ...told, place: placeOf(head, path) });
 
-function placeOf(head: NoteHead, path: string): Place {
+export function placeOf(head: NoteHead, path: string): Place {
   const place = head.places.get(path);
   if (place) return place;
   return path.includes('.') ? placeOf(head, path.slice(0, path.lastIndexOf('.'))) : firstLine(head.file);

@@ -81,12 +81,18 @@ function formOf(kind: Kind): string {
       return ' Date, time and offset, as 2026-03-17T10:05:00+01:00.';
     case 'later':
       return ` Here stands ${kind.says}, as ${kind.like}.`;
+    case 'timecode':
+      return ' Hours, minutes, seconds, as 00:00:36.000.';
+    case 'step':
+      return ' A speed of the plan and up or down, as 290 rpm up.';
     case 'text':
       return kind.says === undefined ? '' : ` Here stands ${kind.says}.`;
     default:
       return '';
   }
 }
+
+const stepPattern = '^\\S.* (up|down)$';
 
 function ofKind(kind: Kind): Schema {
   const example = { examples: [exampleOf(kind)] };
@@ -108,6 +114,12 @@ function ofKind(kind: Kind): Schema {
       const [minimum, maximum] = kind.hard ?? [];
       return { type: kind.whole ? 'integer' : 'number', minimum, maximum };
     }
+    case 'timecode':
+      return { type: 'string', pattern: '^\\d{2,4}:[0-5]\\d:[0-5]\\d(\\.\\d{3})?$', ...example };
+    case 'step':
+      return { type: 'string', pattern: stepPattern, ...example };
+    case 'grade':
+      return { enum: [...Array.from({ length: kind.most + 1 }, (_, i) => i), ...(kind.ng ? ['ng'] : [])] };
     case 'yes-no':
       return { type: 'boolean' };
     case 'list':
@@ -115,7 +127,11 @@ function ofKind(kind: Kind): Schema {
     case 'point':
       return { type: 'array', items: { type: 'number' }, minItems: 2, maxItems: 2 };
     case 'named':
-      return { type: 'object', additionalProperties: ofKind(kind.of) };
+      return {
+        type: 'object',
+        ...(kind.steps ? { propertyNames: { pattern: stepPattern } } : {}),
+        additionalProperties: ofKind(kind.of),
+      };
     case 'group':
       return ofGroup(kind);
     case 'later':

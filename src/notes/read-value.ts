@@ -3,9 +3,12 @@ import { nearest } from '../finding/nearest.ts';
 import type { Quantity, ReadText, Trouble } from '../quantity/quantity.ts';
 import { readNumber, readQuantity } from '../quantity/read.ts';
 import { readDay, readInstant } from '../quantity/time.ts';
-import type { Bounds, Kind, NumberKind, QuantityKind, TextKind } from './fields.ts';
+import { readTimecode } from '../quantity/timecode.ts';
+import type { Bounds, GradeKind, Kind, NumberKind, QuantityKind, TextKind } from './fields.ts';
 import { type Node, type Note, type Span, tell, type TextNode, type Told } from './note.ts';
+import { readStep } from './step.ts';
 import * as say from './texts-fields.ts';
+import { gradeOff, stepForm } from './texts-flow.ts';
 
 /** Where a reading puts what it finds. */
 export interface Into {
@@ -13,7 +16,10 @@ export interface Into {
   readonly findings: Finding[];
 }
 
-export const errors = ({ findings }: Into): number => findings.filter((f) => f.level === 'error').length;
+/** Errors that the whole note falls with; one whose effect is told already is about a part that was left out. */
+export const errors = ({ findings }: Into): number => findings.filter(fells).length;
+
+export const fells = (f: Finding): boolean => f.level === 'error' && f.effect === undefined;
 
 /** Stands for a value that was told to be wrong. */
 export const wrong = Symbol('wrong');
@@ -47,6 +53,12 @@ export function readScalar(kind: ScalarKind, node: TextNode, path: string, into:
     }
     case 'instant':
       return checked(readInstant(node.text), node, path, into);
+    case 'timecode':
+      return checked(readTimecode(node.text), node, path, into);
+    case 'step':
+      return readStep(node.text) ?? wrongAt(into, node.span, stepForm(node.text));
+    case 'grade':
+      return readGrade(kind, node, path, into);
     case 'number':
       return readCount(kind, node, path, into);
     case 'quantity':
@@ -62,6 +74,12 @@ function readPlain(kind: TextKind, node: TextNode, path: string, into: Into): st
 function readWord(words: readonly string[], node: TextNode, path: string, into: Into): string | Wrong {
   if (words.includes(node.text)) return node.text;
   return wrongAt(into, node.span, say.wrongWord(path, node.text, words, nearest(node.text, words)));
+}
+
+function readGrade({ most, ng }: GradeKind, node: TextNode, path: string, into: Into): number | 'ng' | Wrong {
+  if (ng && node.text === 'ng') return 'ng';
+  const on = /^\d$/.test(node.text) && Number(node.text) <= most;
+  return on ? Number(node.text) : wrongAt(into, node.span, gradeOff(say.fieldOf(path), node.text, { most, ng }));
 }
 
 function readCount(kind: NumberKind, node: TextNode, path: string, into: Into): number | Wrong {

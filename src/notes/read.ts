@@ -1,10 +1,28 @@
 import { nearest } from '../finding/nearest.ts';
-import type { Field, Fields, GroupKind, Kind, ListKind, NamedKind, ValuesOf } from './fields.ts';
-import { type Entry, type GroupNode, type ListNode, type Node, type NoteText, type Span } from './note.ts';
+import {
+  type Field,
+  type Fields,
+  type GroupKind,
+  type Kind,
+  type ListKind,
+  type NamedKind,
+  step,
+  type ValuesOf,
+} from './fields.ts';
+import {
+  type Entry,
+  type GroupNode,
+  type ListNode,
+  type Node,
+  type NoteText,
+  type Span,
+  type TextNode,
+} from './note.ts';
 import {
   beginning,
   checked,
   errors,
+  fells,
   type Into,
   readScalar,
   worthKnowing,
@@ -115,8 +133,23 @@ function tellEither(names: readonly string[], node: GroupNode, path: string, fie
   if (!one) wrongAt(into, head(node), say.missingEither(path, names, fields));
 }
 
-/** One value by its kind; `wrong` when it was told why not. */
+/** One value by its kind; `wrong` when it was told why not, null when it is a part that the note stands without. */
 export function readValue(kind: Kind, node: Node, path: string, into: Into): unknown {
+  const without = 'without' in kind ? kind.without : undefined;
+  if (without === undefined) return readWhole(kind, node, path, into);
+  const from = into.findings.length;
+  const value = readWhole(kind, node, path, into);
+  return leftOut(into, from, without) ? null : value;
+}
+
+/** Says what becomes of the errors found since `from`; false when there are none. */
+export function leftOut({ findings }: Into, from: number, effect: string): boolean {
+  const own = findings.slice(from);
+  findings.splice(from, own.length, ...own.map((f) => (fells(f) ? { ...f, effect } : f)));
+  return own.some(fells);
+}
+
+function readWhole(kind: Kind, node: Node, path: string, into: Into): unknown {
   switch (kind.type) {
     case 'later':
       return node;
@@ -142,6 +175,9 @@ function readList(kind: ListKind, node: ListNode, path: string, into: Into): rea
   const cut =
     kind.of.type === 'quantity' ? node.items.findIndex((item, i) => isCut(node.items[i - 1], item, into.note)) : -1;
   const [left, right] = [node.items[cut - 1], node.items[cut]];
+  const bare =
+    kind.of.type === 'group' ? node.items.find((item) => item.kind === 'text' && item.text !== '') : undefined;
+  if (bare?.kind === 'text') return wrongAt(into, bare.span, say.bareEntry(path, bare.text, kind));
   if (left && right) return wrongAt(into, left.span, say.decimalComma(path, `${textOf(left)},${textOf(right)}`));
   return node.items.map((item, i) => readValue(kind.of, item, join(path, String(i)), into));
 }
@@ -154,11 +190,21 @@ const isCut = (left: Node | undefined, right: Node, note: NoteText): boolean =>
   signBefore(note, right.span) === ',';
 
 function readNamed(kind: NamedKind, node: GroupNode, path: string, into: Into): ReadonlyMap<string, unknown> {
-  const value = (entry: Entry, at: string): unknown =>
-    isEmpty(entry.value)
+  const value = (entry: Entry, at: string): unknown => {
+    const name: TextNode = { kind: 'text', text: entry.key, span: entry.keySpan, lead: 0 };
+    if (kind.steps && readScalar(step, name, at, into) === wrong) return wrong;
+    return isEmpty(entry.value)
       ? wrongAt(into, entry.keySpan, say.emptyNamed(at, kind))
       : readValue(kind.of, entry.value, at, into);
-  return new Map(node.entries.map((entry) => [entry.key, value(entry, join(path, entry.key))]));
+  };
+  return new Map(
+    node.entries.map((entry) => {
+      const from = into.findings.length;
+      const read = value(entry, join(path, entry.key));
+      const without = 'without' in kind.of ? kind.of.without : undefined;
+      return [entry.key, without !== undefined && leftOut(into, from, without) ? null : read];
+    }),
+  );
 }
 
 function readPoint(node: ListNode, path: string, into: Into): readonly unknown[] | Wrong {

@@ -142,6 +142,10 @@ export const rigKind = group({
     group({
       diameter: required(size('248 mm', '120 mm', '500 mm'), 'How deep the ring gear dips is counted from its rim.'),
       face: optional(size('38 mm', '10 mm', '120 mm'), 'Width of its face.'),
+      'tooth-height': optional(
+        size('11.6 mm', '3 mm', '40 mm'),
+        'Whole depth of its teeth; the oil in the tooth gaps is estimated from it.',
+      ),
     }),
     'The ring gear is what moves the oil.',
   ),

@@ -29,7 +29,7 @@ export const readRig = (note: Note): Reading<Rig> =>
       hubReduction: v.teeth['hub-reduction'],
       ringRadius_m: v.ring.diameter.value / 2,
       ringFace_m: v.ring.face?.value ?? null,
-      toothHeight_m: null,
+      toothHeight_m: v.ring['tooth-height']?.value ?? null,
       offset_m: v.offset.value,
       rollingRadius_m: v['rolling-radius']?.value ?? null,
       pinionFront: v['pinion-front'] && {

@@ -18,6 +18,8 @@ import {
   whole,
   words,
 } from './fields.ts';
+import { flowFields } from './flow-fields.ts';
+import { toFlow } from './flow.ts';
 import type { Note } from './note.ts';
 import { fillVolume, tilt, trialWords } from './plan.ts';
 import type { Into } from './read-value.ts';
@@ -116,7 +118,7 @@ export const runKind = group({
   exclude: optional(list(exclusion), 'Parts of the readings that are left out, each with its reason.'),
   'from-run': optional(code('H-03'), 'The heat-up that a cool-down follows.'),
   'gear-state': optional(words('still', 'slow-roll'), 'Whether the gears turned while it cooled.'),
-  clips: optional(list(text('F-03.mp4')), 'Names of the clips of the run.'),
+  ...flowFields,
   ...headFields,
 });
 
@@ -151,11 +153,7 @@ export const readRun = (note: Note): Reading<Run> =>
       exclude: (v.exclude ?? []).map(toExclusion),
       fromRun: v['from-run'],
       gearState: v['gear-state'],
-      clips: [],
-      observations: [],
-      stills: [],
-      settle: [],
-      airSample: null,
+      ...toFlow(v, head, into),
     };
   });
 

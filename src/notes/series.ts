@@ -7,6 +7,7 @@ import {
   group,
   headFields,
   list,
+  number,
   optional,
   quantity,
   required,
@@ -54,6 +55,15 @@ const reference = group(
   [['wheel-speed', 'output-speed']],
 );
 
+const agreement = group({
+  'within-one': assumed(
+    quantity('ratio', '90 %', { hard: ['0 %', '100 %'] }),
+    '90 %',
+    'The share of pairs of grades that differ by one at most.',
+  ),
+  kappa: assumed(number('0.6', [0, 1]), '0.6', 'The least quadratic-weighted kappa.'),
+});
+
 /** `<series>/series.md` */
 export const seriesKind = group({
   format: required(whole('1', [1, 1]), 'It says by which rules the folder is read.'),
@@ -80,6 +90,7 @@ export const seriesKind = group({
   ),
   reference: required(reference, 'Runs are compared under one set of conditions.'),
   tolerance: assumed(tolerance, '', 'Runs that differ by more are not compared.'),
+  agreement: assumed(agreement, '', 'Grades of two observers are used when they agree this far.'),
   coverage: assumed(
     quantity('ratio', '95 %', { hard: ['50 %', '99.99 %'] }),
     '95 %',
@@ -114,7 +125,7 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
       ...head,
       id: v.id,
       format: 1,
-      agreement: { withinOne_ratio: 0.9, kappa: 0.6 },
+      agreement: { withinOne_ratio: v.agreement['within-one'].value, kappa: v.agreement.kappa },
       title: v.title,
       summary: v.summary,
       question: v.question,

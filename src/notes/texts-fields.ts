@@ -1,5 +1,5 @@
 import type { Trouble } from '../quantity/quantity.ts';
-import type { Bounds, Field, Fields, Kind, NamedKind, TextKind } from './fields.ts';
+import type { Bounds, Field, Fields, Kind, ListKind, NamedKind, TextKind } from './fields.ts';
 import type { Told } from './note.ts';
 
 /** What is said about a field: one function a finding. */
@@ -30,12 +30,18 @@ export function exampleOf(kind: Kind): string {
       return '2026-03-17';
     case 'instant':
       return '2026-03-17T10:05:00+01:00';
+    case 'timecode':
+      return '00:00:36.000';
+    case 'step':
+      return '290 rpm up';
+    case 'grade':
+      return '3';
     case 'list':
       return `[${exampleOf(kind.of)}]`;
     case 'point':
       return '[40, -128]';
     case 'named':
-      return `{ ${kind.called}: ${exampleOf(kind.of)} }`;
+      return `{ ${kind.steps ? '290 rpm up' : kind.called}: ${exampleOf(kind.of)} }`;
     case 'group': {
       const all = Object.entries(kind.fields);
       const needed = all.filter(
@@ -156,6 +162,18 @@ export function wrongShape(path: string, is: 'text' | 'list' | 'group', kind: Ki
     `"${fieldOf(path)}" is ${nouns[is]} here.`,
     `It is read as ${nouns[wants]}.`,
     `Write  ${written(fieldOf(path), kind)}.`,
+  );
+}
+
+/** A bare name where each entry of the list is a group: told once, with that name in its place. */
+export function bareEntry(path: string, typed: string, { of }: ListKind): Told {
+  const [[first, field] = []] = of.type === 'group' ? Object.entries(of.fields) : [];
+  const example = exampleOf(of);
+  return error(
+    'field-shape',
+    `"${typed}" stands alone in "${fieldOf(path)}".`,
+    'Each entry here is a group of fields.',
+    `Write  ${fieldOf(path)}: [${field ? example.replace(`${first}: ${exampleOf(field.kind)}`, () => `${first}: ${typed}`) : example}].`,
   );
 }
 
