@@ -3,6 +3,7 @@ import { pinionSpeed_rad_s } from '../physics/speeds.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { SeriesRecord } from '../trial/series.ts';
+import { agreementsOf } from './agreement.ts';
 import { meanKnown } from './conditions.ts';
 import { groupsOf, withoutMixed, type Group } from './group.ts';
 import { alone, repeated, type Celled } from './repeated.ts';
@@ -47,7 +48,9 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
     out.refusals.push(...judged.refusals);
     out.standings.push(...judged.standings);
   }
-  return { ...out, agreements: [], causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
+  const { agreements, causes } = agreementsOf({ runs, rule: series.agreement });
+  for (const c of causes) table.set(c.id, c);
+  return { ...out, agreements, causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
 }
 
 /** Degrees of freedom from which the scatter of loaded runs is measured and not put together from causes. */

@@ -13,7 +13,9 @@ const fromProgram = readFileSync(new URL('./tables/kappa.csv', import.meta.url),
     return { counts, table: counts.split('|').map((row) => row.split(' ').map(Number)), kappa, standardError };
   });
 
-const agrees = (got: number, printed: string): void => { expect(Math.abs(got - Number(printed))).toBeLessThanOrEqual(halfOfLastDigit(printed) * (1 + 1e-9)); };
+const agrees = (got: number, printed: string): void => {
+  expect(Math.abs(got - Number(printed))).toBeLessThanOrEqual(halfOfLastDigit(printed) * (1 + 1e-9));
+};
 
 describe('quadratic-weighted kappa (Cohen 1968) and its standard error (Fleiss, Cohen & Everitt 1969)', () => {
   // With two grades the weights leave nothing to choose, so that the plain kappa of a two by two table is the same.
