@@ -48,6 +48,7 @@ export function makeBook(input: {
   if (notes.book === null) return { ...nothing, findings: inOrder(placed(notes.findings, files)) };
   const { book } = notes;
   const sums = new Map([...files, ...media].flatMap((f) => (f.sha256 === null ? [] : [[f.path, f.sha256] as const])));
+  const present = new Map(media.map((file) => [file.path, file]));
   const findings: Finding[] = [...notes.findings];
   const stops: Finding[] = [];
   const series: SeriesInput[] = [];
@@ -65,7 +66,10 @@ export function makeBook(input: {
     const own = inOrder(placed([...record.findings, ...made.findings], files));
     findings.push(...own);
     stops.push(...record.stops);
-    series.push({ book, ...made, sums, record: record.record, findings: own, held: record.held, audience });
+    series.push({
+      ...{ book, ...made, sums, media: present, record: record.record },
+      ...{ findings: own, held: record.held, audience },
+    });
   }
   tell('writing pages');
   const all = inOrder(placed(findings, files));

@@ -3,7 +3,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { Book } from '../trial/book.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
-import type { SeriesRecord } from '../trial/series.ts';
+import type { MediaFile, SeriesRecord } from '../trial/series.ts';
 
 /** Who reads: the house sees every note, the public only what is marked for it. */
 export type Audience = 'house' | 'public';
@@ -17,6 +17,8 @@ export interface SeriesInput {
   readonly ledger: Ledger;
   /** SHA-256 of every file of the book, by path. */
   readonly sums: ReadonlyMap<string, string>;
+  /** Pictures and clips that are in the folder, by path. */
+  readonly media: ReadonlyMap<string, MediaFile>;
   readonly findings: readonly Finding[];
   /** What a public build held back before it came here; the pages add what they hold back themselves. */
   readonly held: { readonly runs: number; readonly notes: number };

@@ -279,6 +279,7 @@ export function input({
     compared,
     ledger: buildLedger({ record, runs: derivedMap, compared, sums: new Map(), rigShown: true }),
     sums: new Map(),
+    media: new Map(),
     findings,
     held: { runs: 0, notes: 0 },
     audience,
