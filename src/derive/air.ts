@@ -87,7 +87,8 @@ function ofLevel({ reading, oil, table }: { reading: Reading; oil: Oil; table: L
     undefined,
   );
   if (end === undefined || top === undefined) return untold('too few level readings after the stop');
-  if (top.mean - end.mean <= 3 * Math.hypot(top.u, end.u))
+  // The highest of twenty means stands out by chance alone: it has to stand out by more.
+  if (top.mean - end.mean <= Math.max(5 * Math.hypot(top.u, end.u), 5e-4))
     return untold(
       'the level only rises after the stop: oil draining back hides what the air that leaves takes away, and no sample was weighed',
     );

@@ -127,7 +127,8 @@ describe('limits and instruments', () => {
   it('a window run past its cap is said at its hottest row', () => {
     const hot: Course = (t) => 333.15 + (t < 600 ? 0 : t === 700 ? 1.4 : 0.1);
     const log = logged({ 'pinion-speed': () => 0, sump: hot, level: () => -0.05 }, { length_s: 1200, step_s: 10 });
-    expect(codes(recordOf('F-01', log))).toEqual(['cap-exceeded made.csv:72']);
+    const sync = [{ time_s: 12, line: 3, text: 'sync' }];
+    expect(codes(recordOf('F-01', { ...log, events: sync }))).toEqual(['cap-exceeded made.csv:72']);
   });
 
   it('a sump past what the oil states is said, and nothing is said at the limit itself', () => {
