@@ -250,7 +250,7 @@ const withNote = (notes: readonly string[], note: string | null): readonly strin
   note === null ? notes : [...notes, note];
 
 /** Counted or chosen, not measured: exact without a cause. */
-const byDefinition: ReadonlySet<QuantityName> = new Set(['gear-ratio', 'pinion-speed']);
+const byDefinition: ReadonlySet<QuantityName> = new Set(['gear-ratio', 'ring-speed', 'pinion-speed']);
 
 interface RestOf {
   readonly bound: Result['bound'];

@@ -11,7 +11,7 @@ import type { Given } from '../trial/derived.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import type { SheetFigure } from './oils.ts';
 
-/** The conversion card: each planned step of the output shaft as pinion, road and pitch-line speed, and its centrifugal ratio. */
+/** The conversion card: each planned step of the output shaft as ring, pinion, road and pitch-line speed, and its centrifugal ratio. */
 export function speedFigures(record: SeriesRecord): SheetFigure[] {
   const { rig, plan } = record;
   const given: Given[] = ['pinion', 'ring'].map((wheel) => ({
@@ -35,6 +35,7 @@ export function speedFigures(record: SeriesRecord): SheetFigure[] {
       const ring_rad_s = ringSpeedFromOutput_rad_s({ output_rad_s, teeth: rig });
       const step = { ...shared, at };
       return [
+        { ...step, quantity: 'ring-speed', estimate: exact(ring_rad_s), relation: 'speed-chain' },
         {
           ...step,
           quantity: 'pinion-speed',

@@ -1,7 +1,9 @@
 import type { Conditions, Figure } from '../ledger/figure.ts';
 import { cellName, figureId, litres, subjectOf, workingPath, type FigureName } from '../ledger/ids.ts';
 import type { Cell } from '../trial/derived.ts';
+import type { GradeKind } from '../trial/flow.ts';
 import { quantityKinds, type QuantityName } from '../trial/figures.ts';
+import { scales } from '../trial/grade-anchors.ts';
 import { plusMinusOf, valueOf, wholeOf } from './digits.ts';
 import type { Span } from './page.ts';
 import { capital } from './spans.ts';
@@ -70,19 +72,25 @@ export function conditionWords(at: Conditions): string {
     at.limit && `limit ${at.limit}`,
     at.basis && (at.basis === 'level' ? 'same level' : 'same litres'),
     at.tilt && `tilt ${at.tilt}`,
+    at.direction === 'down' ? 'way down' : at.direction,
+    at.grade && gradeName(at.grade),
+    at.observers && `observers ${at.observers.replace('-', ' and ')}`,
   ]
     .filter((words) => words !== undefined && words !== '')
     .join(', ')
     .replaceAll(' Cel', `${noBreak}°C`);
 }
 
-/** "final sump temperature", "spin power at 290 wheel rpm, sump 60 °C", "time to 95 °C". */
+const gradeName = (kind: string): string => (kind in scales ? scales[kind as GradeKind].name : kind);
+
+/** "final sump temperature", "spin power at 290 wheel rpm, sump 60 °C", "time to 95 °C", "quadratic-weighted kappa, Reach, observers 1 and 2". */
 export function figureWords(figure: Pick<Figure, 'quantity' | 'at'>): string {
   if (figure.quantity === 'limit-crossing' && figure.at.limit !== undefined) {
     const { limit, ...rest } = figure.at;
     const others = conditionWords(rest);
     return `time to ${inCelsius(limit)}${others === '' ? '' : `, ${others}`}`;
   }
+  if (figure.at.grade !== undefined) return `${quantityWords(figure.quantity)}, ${conditionWords(figure.at)}`;
   const own = figure.quantity === 'viscosity' || figure.quantity === 'density';
   const conditions = own ? conditionWords(figure.at).replace(/^sump /, '') : conditionWords(figure.at);
   return `${quantityWords(figure.quantity)}${conditions === '' ? '' : conditions.startsWith('at ') ? ` ${conditions}` : ` at ${conditions}`}`;

@@ -1,6 +1,14 @@
 import type { Figure } from '../ledger/figure.ts';
 import { differenceFromSI, fromSI, unitNamed } from '../quantity/units.ts';
-import { usFor, withUnit, writeMeasured, writeNumber, writeQuantity, type Measured } from '../quantity/write.ts';
+import {
+  digitsFor,
+  usFor,
+  withUnit,
+  writeMeasured,
+  writeNumber,
+  writeQuantity,
+  type Measured,
+} from '../quantity/write.ts';
 import { quantityKinds, type QuantityName } from '../trial/figures.ts';
 
 /** The only door from a figure to its digits; `quantity/write.ts` says how many. */
@@ -14,7 +22,10 @@ export const valueOf = (figure: Figure, withUs = false): string =>
   spelled(figure, withUs, (m) => signed(figure, m.value, withUnit(m.value, m.unit)));
 
 export function plusMinusOf(figure: Figure): string {
+  if (isBand(figure)) return 'band';
   if (figure.value === null) return 'bound';
+  const uneven = unevenOf(figure);
+  if (uneven !== null) return uneven.fromTo;
   const spoken = spokenOf(figure);
   return spoken === null ? '—' : `± ${writeMeasured(spoken).plusMinus}`;
 }
@@ -27,15 +38,18 @@ export function plusMinusText(quantity: QuantityName, half_SI: number): string {
     : '—';
 }
 
-/** Times are logged in seconds and spoken of in minutes. */
-export const displayUnit = (quantity: QuantityName): string => {
-  const { unit } = quantityKinds[quantity];
-  return unit === 's' ? 'min' : unit;
-};
+/** Times are logged in seconds and spoken of in minutes, but for those that are over within a few. */
+export const displayUnit = (quantity: QuantityName): string =>
+  inMinutes(quantity) ? 'min' : quantityKinds[quantity].unit;
 
 /** A value in the unit of its quantity → in the unit that pages show. */
 export const inDisplay = (quantity: QuantityName, value: number): number =>
-  quantityKinds[quantity].unit === 's' ? value / secondsInMinute : value;
+  inMinutes(quantity) ? value / secondsInMinute : value;
+
+const inMinutes = (quantity: QuantityName): boolean =>
+  quantityKinds[quantity].unit === 's' && !shortTimes.has(quantity);
+
+const shortTimes: ReadonlySet<QuantityName> = new Set(['level-half-time', 'bubble-clear-time', 'camera-ahead']);
 
 export const halfWidth = ([low, high]: readonly [number, number]): number => (high - low) / 2;
 
@@ -80,8 +94,13 @@ export function exactText(value: number): string {
   return writeNumber(value, /\./.test(rounded) ? (rounded.replace(/\.?0+$/, '').split('.')[1]?.length ?? 0) : 0);
 }
 
-/** Litres are spoken of to the centilitre, as fills are. */
-const bareText = (value: number, unit: string): string => (unit === 'L' ? numberText(value, 2) : exactText(value));
+/** Litres are spoken of to the centilitre, as fills are; shares of a count to a tenth of a percent. */
+const bareText = (value: number, unit: string): string =>
+  unit === 'L'
+    ? numberText(value, 2)
+    : unit === '%'
+      ? numberText(value, Number.isInteger(value) ? 0 : 1)
+      : exactText(value);
 
 /** A difference says its direction; none has a sign when it rounds to nothing. */
 const signed = (figure: Figure, value: string, text: string): string =>
@@ -98,7 +117,10 @@ const secondsInMinute = 60;
 const isUncertain = (u: number | null): u is number => u !== null && u > 0 && Number.isFinite(u);
 
 function spelled(figure: Figure, withUs: boolean, spell: (written: Measured) => string): string {
+  if (isBand(figure)) return bandText(figure, withUs);
   if (figure.value === null) return boundText(figure, withUs);
+  const uneven = unevenOf(figure);
+  if (uneven !== null) return spell(uneven.written);
   const spoken = spokenOf(figure) ?? { value: figure.value, u: 0, k: 1, unit: unitOf(figure) };
   if (spoken.u === 0) return withUnit(bareText(toDisplay(figure, figure.value), unitOf(figure)), unitOf(figure));
   const us = withUs ? inUs(figure, spoken) : null;
@@ -117,6 +139,40 @@ function spokenOf(figure: Figure): Spoken | null {
     k,
     unit: unitOf(figure),
   };
+}
+
+/** An interval that a natural end cuts off is no ±: "0.93 (0.81 to 1.00)". */
+function unevenOf(figure: Figure): { readonly fromTo: string; readonly written: Measured } | null {
+  const [low, high] = figure.interval;
+  if (figure.value === null || low === null || high === null || !(high > low)) return null;
+  const value = toDisplay(figure, figure.value);
+  const [from, to] = [toDisplay(figure, low), toDisplay(figure, high)];
+  const wider = Math.max(to - value, value - from);
+  if (!Number.isFinite(wider) || Math.abs(to - value - (value - from)) <= 1e-6 * wider) return null;
+  const decimals = digitsFor(wider);
+  const fromTo = `${numberText(from, decimals)} to ${numberText(to, decimals)}`;
+  const unit = unitOf(figure);
+  const [own, text] = [numberText(value, decimals), `${numberText(value, decimals)} (${fromTo})`];
+  return { fromTo, written: { value: own, plusMinus: fromTo, unit, text: withUnit(text, unit) } };
+}
+
+/** A model estimate that has no mark in its middle. */
+const isBand = ({ value, bound, interval: [low, high] }: Figure): boolean =>
+  value === null && bound === null && low !== null && high !== null;
+
+/** "3 to 18 W (model estimate)", to the place that tells its ends apart. */
+function bandText(figure: Figure, withUs: boolean): string {
+  const [low, high] = figure.interval as readonly [number, number];
+  const spell = (from: number, to: number, unit: string): string => {
+    const decimals = to > from ? digitsFor(to - from) : 0;
+    return withUnit(`${numberText(from, decimals)} to ${numberText(to, decimals)}`, unit);
+  };
+  const us = withUs
+    ? [low, high].map((value) => inUs({ ...figure, value }, { value: 0, u: 0, k: 1, unit: unitOf(figure) }))
+    : [];
+  const [from, to] = us;
+  const other = from == null || to == null ? null : spell(from.value, to.value, to.unit);
+  return `${bracketed(spell(toDisplay(figure, low), toDisplay(figure, high), unitOf(figure)), other)} (${figure.class})`;
 }
 
 function boundText(figure: Figure, withUs: boolean): string {

@@ -10,7 +10,26 @@ const quantities: readonly string[] = [
   'shed',
   'store',
   'bearing-rise',
+  'reach',
   'running-level',
+  'level-swing',
+  'level-gap',
+  'side',
+  'wall',
+  'bubble',
+  'tube',
+  'held-up',
+  'level-half-time',
+  'bubble-clear-time',
+  'air-share',
+  'level-at-pinion',
+  'bath-over-race',
+  'reynolds',
+  'reynolds-loaded',
+  'jet-power',
+  'kappa',
+  'grades-equal',
+  'grades-within-one',
   'time-constant',
   'shed-rest',
   'closure',
@@ -19,6 +38,8 @@ const quantities: readonly string[] = [
   'static-level',
   'immersion',
   'equal-level-volume',
+  'hot-level-rise',
+  'camera-ahead',
 ];
 
 export const rankOf = (quantity: string): number => {
@@ -33,7 +54,8 @@ export const byStory = (a: Figure, b: Figure): number =>
   numberIn(a.at['wheel-speed'] ?? a.at['output-speed']) - numberIn(b.at['wheel-speed'] ?? b.at['output-speed']) ||
   numberIn(a.at.sump) - numberIn(b.at.sump) ||
   numberIn(a.at.limit) - numberIn(b.at.limit) ||
-  numberIn(a.at.tilt) - numberIn(b.at.tilt);
+  numberIn(a.at.tilt) - numberIn(b.at.tilt) ||
+  Number(a.at.direction === 'down') - Number(b.at.direction === 'down');
 
 /** "own" stands after every temperature. */
 const numberIn = (text: string | undefined): number => {

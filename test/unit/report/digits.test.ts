@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Figure } from '../../../src/ledger/figure.ts';
+import { figureWords } from '../../../src/report/cite.ts';
 import {
   exactText,
   givenText,
@@ -76,6 +77,52 @@ describe('digits of a figure', () => {
       interval: [-11, -9],
     });
     expect(spaced(wholeOf(cooler, true))).toBe('−10.0 ± 1.0 K (−18.0 ± 1.8 Δ°F)');
+  });
+
+  it('writes a band from end to end, with its class and without a mark in its middle', () => {
+    const band = (interval: [number, number]) =>
+      figure({ quantity: 'jet-power', value: null, interval, k: null, class: 'model estimate' });
+    expect(spaced(wholeOf(band([3.21, 18.4])))).toBe('3 to 18 W (model estimate)');
+    expect(spaced(wholeOf(band([0.321, 1.84])))).toBe('0.3 to 1.8 W (model estimate)');
+    expect(plusMinusOf(band([3.21, 18.4]))).toBe('band');
+    // 1 hp (mechanical) is 745.7 W (NIST SP 811, B.8)
+    expect(spaced(wholeOf(band([745.7, 1491.4]), true))).toBe(
+      '750 to 1490 W (1.0 to 2.0 hp (mechanical)) (model estimate)',
+    );
+  });
+
+  it('writes a grade as a whole number, and a kappa that ends at 1 from end to end', () => {
+    const grade = figure({ quantity: 'reach', unit: '1', value: 3, interval: [null, null], k: null });
+    expect(wholeOf(grade)).toBe('3');
+    expect(plusMinusOf(grade)).toBe('—');
+    const kappa = figure({ quantity: 'kappa', unit: '1', value: 0.93, interval: [0.81, 1] });
+    expect(spaced(wholeOf(kappa))).toBe('0.93 (0.81 to 1.00)');
+    expect(plusMinusOf(kappa)).toBe('0.81 to 1.00');
+    const even = figure({ quantity: 'kappa', unit: '1', value: 0.7, interval: [0.5, 0.9] });
+    expect(spaced(wholeOf(even))).toBe('0.70 ± 0.20');
+  });
+
+  it('speaks of the camera clock and of settling in seconds, and of shares of a count to a tenth of a percent', () => {
+    const clock = figure({ quantity: 'camera-ahead', unit: 's', value: 7.4, interval: [6.2, 8.6] });
+    expect(spaced(wholeOf(clock))).toBe('7.4 ± 1.2 s');
+    const share = (value: number) =>
+      spaced(wholeOf(figure({ quantity: 'grades-equal', unit: '%', value, interval: [null, null] })));
+    expect(share((34 / 36) * 100)).toBe('94.4 %');
+    expect(share(100)).toBe('100 %');
+  });
+
+  it('names a figure of the flow trial in words', () => {
+    const words = (quantity: Figure['quantity'], at: Figure['at']) => figureWords({ quantity, at });
+    expect(words('reach', { 'wheel-speed': '290 rpm' })).toBe('Reach at 290 wheel rpm');
+    expect(words('running-level', { 'wheel-speed': '290 rpm', direction: 'down' })).toBe(
+      'running level at 290 wheel rpm, way down',
+    );
+    expect(words('kappa', { grade: 'side', observers: '1-2' })).toBe(
+      'quadratic-weighted kappa, Side fall, observers 1 and 2',
+    );
+    expect(words('jet-power', { 'wheel-speed': '290 rpm' })).toBe(
+      'ceiling of the power in the thrown oil at 290 wheel rpm',
+    );
   });
 
   it('prints a dash for what could not be formed, never a word of the machine', () => {
