@@ -190,6 +190,58 @@ export const deepSection: SectionData = {
   mark: 1,
 };
 
+const running = (upTo = 6, z = -53.3) =>
+  [60, 120, 200, 290, 390, 520].slice(0, upTo).map((rpm) => ({
+    z: z - 6 * Math.log2(1 + rpm / 100),
+    swing: 1 + rpm / 150,
+    label: `${rpm} rpm up`,
+  }));
+
+/** A flow trial on the level: six steps up, and what stands in the oil is dimensioned. */
+export const runningSection: SectionData = {
+  ...section,
+  kind: 'section',
+  shroud: null,
+  running: running(),
+  dimensions: [
+    { from: [0, -124], to: [0, -53.3], label: '70.7 mm' },
+    { from: [-124, -148], to: [124, -148], label: '248 mm' },
+  ],
+  mark: 0,
+};
+
+/** Up and down again, in the deep bowl. */
+export const bothWays: SectionData = {
+  ...deepSection,
+  kind: 'section',
+  levels: [{ z: -53.3, label: 'oil at rest, 3.59 L' }],
+  running: [
+    ...running(),
+    ...running(5, -55)
+      .reverse()
+      .map((step) => ({ ...step, label: step.label.replace('up', 'down') })),
+  ],
+};
+
+/** 12 % nose up: the surface at the front race stands at −53.3 − 0.12 · 190 = −76.1 mm. */
+export const noseUp: SectionData = {
+  ...section,
+  kind: 'section',
+  tilt: 0.12,
+  running: running(3),
+  race: { x: -190, z: -32, radius: 45 },
+  dimensions: [{ from: [-190, -141], to: [0, -141], label: '190 mm' }],
+};
+
+/** One of two drawings side by side, to the scale that both share. */
+export const framedSection: SectionData = {
+  ...section,
+  kind: 'section',
+  frame: { left: -235, right: 166, top: 132, bottom: -158 },
+  running: running(1),
+  mark: 4,
+};
+
 export const planGrid: ChartData = {
   kind: 'plan-grid',
   columns: ['flow', 'spin', 'heat-up', 'cool-down', 'nose up'],

@@ -1,0 +1,124 @@
+import type { SectionData } from '../report/page.ts';
+import { roundStep, tickText } from './axis.ts';
+import { lettering } from './lettering.ts';
+import type { Sheet } from './section-sheet.ts';
+import { axisAhead, pinionName } from './section-sheet.ts';
+import { element, pathOf } from './svg.ts';
+import { ink, soft, textSize } from './theme.ts';
+import { wrapText } from './text-width.ts';
+
+/** Rim of the teeth, pitch line and axle centre. The number of teeth is not drawn: the rim is a broken line. */
+export function gear({ ringRadius }: SectionData, sheet: Sheet): string {
+  const [x, y] = [sheet.x(0), sheet.y(0)];
+  const radius = ringRadius * sheet.scale;
+  const rim = Math.max(4, radius * 0.05);
+  const circle = (r: number, stroke: string, width: number, dash = '') =>
+    element('circle', {
+      cx: x,
+      cy: y,
+      r,
+      fill: 'none',
+      stroke,
+      'stroke-width': width,
+      ...(dash === '' ? {} : { 'stroke-dasharray': dash }),
+      ...(width === rim ? { 'stroke-opacity': 0.45 } : {}),
+    });
+  return [
+    circle(radius - rim / 2, soft, rim, '3.2 4.2'),
+    circle(radius, ink, 1.2),
+    circle(radius - rim, ink, 0.6),
+    circle(radius - rim * 2.4, soft, 0.8, '10 3 2 3'),
+    element('path', { d: `M${x - 9},${y}h18M${x},${y - 9}v18`, stroke: ink, 'stroke-width': 1, fill: 'none' }),
+  ].join('');
+}
+
+/** The pinion's own axis, broken as axes are. */
+export function pinion(data: SectionData, sheet: Sheet): string {
+  if (data.pinion === null) return '';
+  const y = sheet.y(data.pinion.offset);
+  const ahead = axisAhead(data);
+  return element('path', {
+    d: pathOf([
+      [sheet.x(ahead), y],
+      [sheet.x(0) + 14, y],
+    ]),
+    fill: 'none',
+    stroke: soft,
+    'stroke-width': 1,
+    'stroke-dasharray': '14 4 3 4',
+  });
+}
+
+/** The front race turns about the pinion's axis and is seen edge on; the thin circle is the same race turned into the sheet. */
+export function race(data: SectionData, sheet: Sheet): string {
+  if (data.race === null) return '';
+  const { x, z, radius } = data.race;
+  const [across, top, bottom] = [sheet.x(x), sheet.y(z + radius), sheet.y(z - radius)];
+  const left = sheet.x(x - radius);
+  const room = sheet.x(-Math.max(data.ringRadius, data.shroud?.radius ?? 0)) - left - 6;
+  const lines = wrapText('pinion bearing race', textSize, room);
+  return [
+    element('circle', {
+      cx: across,
+      cy: sheet.y(z),
+      r: radius * sheet.scale,
+      fill: 'none',
+      stroke: soft,
+      'stroke-width': 1,
+    }),
+    element('path', {
+      d: `M${across - 4},${top}h8M${across},${top}V${bottom}M${across - 4},${bottom}h8`,
+      fill: 'none',
+      stroke: ink,
+      'stroke-width': 2.2,
+    }),
+    ...lines.map((text, i) => lettering({ text, x: left, y: top - 8 - 15 * (lines.length - 1 - i), fill: soft })),
+  ].join('');
+}
+
+/** Inside the ring there is room for its own name and, unless the drawing is small, the pinion's. */
+export function named(data: SectionData, sheet: Sheet): string {
+  const ring = lettering({
+    text: 'ring gear',
+    x: sheet.x(0),
+    y: sheet.y(data.ringRadius * 0.5),
+    fill: soft,
+    anchor: 'middle',
+  });
+  const name = pinionName(data, sheet);
+  return name === null ? ring : ring + lettering({ text: 'pinion axis', x: name[0], y: name[1], fill: soft });
+}
+
+/** A plumb line beside an upright of the axle: the drawing stays with the axle, so the plumb leans. */
+export function tiltSign({ tilt }: SectionData): string {
+  if (tilt === 0) return '';
+  const [x, top, long] = [tilt > 0 ? 4 : 12, 4, 28];
+  const lean = Math.max(-10, Math.min(10, long * tilt));
+  const words = `${tickText(Math.abs(tilt) * 100)} % nose ${tilt > 0 ? 'up' : 'down'}`;
+  return [
+    element('path', {
+      d: `M${x},${top}v${long}`,
+      stroke: soft,
+      'stroke-width': 0.75,
+      'stroke-dasharray': '2 2',
+      fill: 'none',
+    }),
+    element('path', { d: `M${x},${top}l${lean},${long - 3}`, stroke: ink, 'stroke-width': 1.2, fill: 'none' }),
+    element('circle', { cx: x + lean, cy: top + long - 1, r: 2.6, fill: ink }),
+    lettering({ text: words, x: 24, y: top + 17, fill: ink }),
+  ].join('');
+}
+
+export function scaleBar(sheet: Sheet): string {
+  const mm = roundStep(60 / sheet.scale);
+  const [x, y, long] = [2, sheet.height - 12, mm * sheet.scale];
+  return [
+    lettering({ text: `${mm} mm, to scale`, x: x + long + 8, y: y + 4.5, fill: soft }),
+    element('path', {
+      d: `M${x},${y - 4}v8M${x},${y}h${long}M${x + long},${y - 4}v8`,
+      fill: 'none',
+      stroke: ink,
+      'stroke-width': 1.2,
+    }),
+  ].join('');
+}
