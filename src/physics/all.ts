@@ -1,6 +1,19 @@
 import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
+import {
+  carriedFlowRelation,
+  carryBoundaryLayerRelation,
+  carryGravityRelation,
+  carryTeethRelation,
+} from './carry-over.ts';
 import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
 import { immersionRelation, levelRelation, tiltDropRelation } from './immersion.ts';
+import {
+  flatWallForceRelation,
+  flingDropRelation,
+  jetPowerBandRelation,
+  kineticPowerRelation,
+  pickUpPowerRelation,
+} from './jets.ts';
 import { finalRelation, oneStoreRelation, remainingRiseRelation, timeToLimitRelation } from './lumped.ts';
 import { lossRelation, shaftPowerRelation } from './power.ts';
 import type { Relation } from './relation.ts';
@@ -15,6 +28,7 @@ import {
 import { fastConstantRelation, slowConstantRelation, twoStoreFinalRelation } from './two-store.ts';
 import { procedureARelation, procedureBRelation, viscosityIndexRelation } from './viscosity-index.ts';
 import { viscosityRelation, viscositySlopeRelation } from './viscosity.ts';
+import { fallingFilmRelation, filmReynoldsRelation } from './wall-film.ts';
 import { halfAngleRelation, immersedFaceRelation } from './wetted.ts';
 
 /** The chapters of the method page, each with its relations in reading order. */
@@ -42,6 +56,22 @@ export const chapters: readonly { readonly title: string; readonly relations: re
   {
     title: 'Level',
     relations: [levelRelation, immersionRelation, tiltDropRelation, halfAngleRelation, immersedFaceRelation],
+  },
+  {
+    title: 'Oil in flight',
+    relations: [
+      carryGravityRelation,
+      carryBoundaryLayerRelation,
+      carryTeethRelation,
+      carriedFlowRelation,
+      flingDropRelation,
+      kineticPowerRelation,
+      flatWallForceRelation,
+      pickUpPowerRelation,
+      jetPowerBandRelation,
+      fallingFilmRelation,
+      filmReynoldsRelation,
+    ],
   },
   { title: 'Power', relations: [shaftPowerRelation, lossRelation] },
   {

@@ -82,6 +82,27 @@ export const sources = {
     'Fundamentals of Heat and Mass Transfer, 6th edition',
     'chapter 5, Table A.5',
   ),
+  deryagin1943: reference(
+    'memory',
+    'B. V. Deryagin',
+    1943,
+    'Thickness of the liquid film left on walls',
+    'the same largest flow is the condition of a film on a roller: H. K. Moffatt, J. Mécanique 16 (1977), seen as reproduced elsewhere',
+  ),
+  stokes1851: reference(
+    'memory',
+    'G. G. Stokes',
+    1851,
+    'On the effect of the internal friction of fluids on the motion of pendulums',
+    'the wall that is set moving at once',
+  ),
+  nusselt1916: reference(
+    'memory',
+    'W. Nusselt',
+    1916,
+    'Die Oberflächenkondensation des Wasserdampfes',
+    'the falling film',
+  ),
   cfr1037: reference('published', 'US EPA', null, '40 CFR 1037.560, axle efficiency test'),
 } as const satisfies Readonly<Record<string, Reference>>;
 

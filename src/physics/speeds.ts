@@ -7,7 +7,7 @@ export interface Teeth {
   readonly hubReduction: number;
 }
 
-const gravity_m_s2 = 9.80665;
+export const gravity_m_s2 = 9.80665;
 
 /**
  * Ring gear speed from pinion speed, by tooth counts and not by a ratio of two decimals.

@@ -3,6 +3,7 @@ export type Dimension =
   | 'length'
   | 'area'
   | 'volume'
+  | 'flow'
   | 'mass'
   | 'time'
   | 'angle'
@@ -28,7 +29,7 @@ export type Dimension =
   | 'expansion'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/K, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/K, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;

@@ -12,6 +12,7 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     length: { noun: 'a length', units: ['mm', 'in'] },
     area: { noun: 'an area', units: ['cm²', 'in²'] },
     volume: { noun: 'a volume', units: ['L', 'US qt'] },
+    flow: { noun: 'a flow', units: ['L/s', 'm³/s'] },
     mass: { noun: 'a mass', units: ['g', 'kg'] },
     time: { noun: 'a time', units: ['min', 's'] },
     angle: { noun: 'an angle', units: ['°', 'rad'] },

@@ -66,6 +66,7 @@ export const units: readonly Unit[] = [
     other('imp fl oz', 28.4130625e-6, '[foz_br]', gallonUK, 'imperial fl oz|UK fl oz|fl oz (imp)'),
     us('in³', 0.0254 ** 3, '[cin_i]', yardAndPound, 'cu in'),
   ]),
+  ...of('flow', [si('m³/s', 1, 'm3/s', brochure), si('L/s', 1e-3, 'L/s', accepted, 'l/s')]),
   ...of('mass', [
     si('kg', 1, 'kg', brochure, 'kilogram|kilograms|kilo|kilos'),
     si('g', 1e-3, 'g', brochure, 'gram|grams|gramme|grammes'),
