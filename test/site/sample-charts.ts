@@ -1,4 +1,4 @@
-import type { Bar, Chart, ChartData, FilmData, SectionData, Span, Table } from '../../src/report/page.ts';
+import type { Bar, Chart, ChartData, FilmData, SectionData, SettleData, Span, Table } from '../../src/report/page.ts';
 
 /** Invented pictures of the house scenario, one of each kind. The numbers are placeholders and prove nothing. */
 export function chart(id: string, title: string, data: ChartData, caption: readonly Span[] = []): Chart {
@@ -310,7 +310,7 @@ export const shortFilm: FilmData = {
 
 const recovered = (after: number) => -54.3 - 14.7 * 2 ** (-after / 45);
 
-export const settle: ChartData = {
+export const settle: SettleData = {
   kind: 'settle',
   xTitle: 's from the standstill of the ring gear',
   yTitle: 'level, mm from the axle centreline',

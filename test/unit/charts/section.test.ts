@@ -187,7 +187,9 @@ describe('running levels in a section', () => {
       ([, top, bottom]) => ((Number(bottom) - Number(top)) / r) * 124,
     );
     expect(bars).toHaveLength(6);
-    bars.forEach((bar, i) => { expect(bar).toBeCloseTo(2 * runningSection.running[i]!.swing, 1); });
+    bars.forEach((bar, i) => {
+      expect(bar).toBeCloseTo(2 * runningSection.running[i]!.swing, 1);
+    });
   });
   it('without a swing have no bar', () => {
     const still = { ...noseUp, running: noseUp.running.map((level) => ({ ...level, swing: 0 })) };

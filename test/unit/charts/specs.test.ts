@@ -3,7 +3,7 @@ import * as vegaLite from 'vega-lite';
 import { pictureOf } from '../../../src/charts/picture.ts';
 import type { Spec } from '../../../src/charts/plot.ts';
 import { pictureWidth, textSize } from '../../../src/charts/theme.ts';
-import type { StandingData, TraceData } from '../../../src/report/page.ts';
+import type { FilmData, SettleData, StandingData, TraceData } from '../../../src/report/page.ts';
 import { everyChart } from '../../site/sample-charts.ts';
 
 const drawn = { ...everyChart };
@@ -74,7 +74,19 @@ describe('an empty or odd picture', () => {
     excluded: [],
   };
   const one = { label: 'P0', detail: '', mark: 0, letters: '', baseline: true, low: null, high: null };
-  const cases: readonly { title: string; data: TraceData | StandingData }[] = [
+  const film: FilmData = { kind: 'film', xTitle: 'minutes', panels: [], steps: [] };
+  const panel = { yTitle: 'sump, °C', mark: 0, points: [] };
+  const settle: SettleData = {
+    kind: 'settle',
+    xTitle: 's',
+    yTitle: 'mm',
+    mark: 0,
+    points: [],
+    fit: [],
+    lines: [],
+    bubbles: [],
+  };
+  const cases: readonly { title: string; data: FilmData | SettleData | StandingData | TraceData }[] = [
     { title: 'a trace without any line', data: bare },
     {
       title: 'a trace of one reading',
@@ -88,6 +100,14 @@ describe('an empty or odd picture', () => {
       title: 'a standing where nothing is ranked',
       data: { kind: 'standing', xTitle: 'W', band: null, rows: [{ ...one, value: null }] },
     },
+    { title: 'a film without any panel', data: film },
+    { title: 'a film with a panel without readings', data: { ...film, panels: [panel] } },
+    {
+      title: 'a film of one reading in one hold of no length',
+      data: { ...film, panels: [{ ...panel, points: [[3, 60]] }], steps: [{ from: 3, to: 3, label: '60 rpm up' }] },
+    },
+    { title: 'a settling without readings, fit, heights or grades', data: settle },
+    { title: 'a settling of one reading', data: { ...settle, points: [[0, -60]], bubbles: [{ x: 0, text: 'ng' }] } },
   ];
   it.each(cases)('$title still compiles, with finite numbers only', ({ data }) => {
     const picture = pictureOf(data, 'narrow');
