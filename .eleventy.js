@@ -5,15 +5,16 @@
 export default async function (config) {
   const byHand = process.env.ELEVENTY_SOURCE === 'cli';
   if (byHand) {
-    const [{ makeBook }, { readFolder }, { wireByHand }] = await Promise.all([
-      import('./dist/pipeline.js'),
-      import('./dist/host/disk/book.js'),
+    const [{ madeFrom }, { stillStore }, { wireByHand }] = await Promise.all([
+      import('./dist/host/terminal/make.js'),
+      import('./dist/host/pictures/stills.js'),
       import('./dist/host/site/by-hand.js'),
     ]);
-    await wireByHand(
-      config,
-      makeBook({ files: readFolder(process.env.DIPMARK_BOOK ?? 'demo-runs'), audience: 'house' }),
-    );
+    const store = stillStore();
+    const folder = process.env.DIPMARK_BOOK ?? 'demo-runs';
+    const made = await madeFrom({ folder, audience: 'house', tell: () => undefined, store });
+    if (typeof made === 'string') throw new Error(made);
+    await wireByHand(config, made, store.close);
   }
   return {
     // What is given here would override the folders of a call.

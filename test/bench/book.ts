@@ -6,10 +6,11 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { readFolder } from '../../src/host/disk/book.ts';
 import { drawChart } from '../../src/host/pictures/draw.ts';
+import { stillStore } from '../../src/host/pictures/stills.ts';
 import { isDrawn } from '../../src/host/site/blocks.ts';
+import { chartsOf } from '../../src/host/site/build.ts';
 import { rebuilder } from '../../src/host/terminal/rebuild.ts';
 import { makeBook } from '../../src/pipeline.ts';
-import type { Block, Chart } from '../../src/report/page.ts';
 
 export interface Measure {
   readonly name: string;
@@ -48,7 +49,9 @@ async function cold(out: string): Promise<readonly Measure[]> {
 async function afterOneNote(folder: string): Promise<Measure> {
   const book = join(folder, 'book');
   cpSync(demo, book, { recursive: true });
-  const rebuild = rebuilder({ folder: book, out: join(folder, 'site'), audience: 'house', tell: () => undefined });
+  const store = stillStore();
+  const tell = () => undefined;
+  const rebuild = rebuilder({ folder: book, out: join(folder, 'site'), audience: 'house', tell, store });
   await rebuild();
   const note = join(book, 'hill-bowl', 'runs', 'S-07.md');
   const text = readFileSync(note, 'utf8');
@@ -62,20 +65,18 @@ async function afterOneNote(folder: string): Promise<Measure> {
     writeFileSync(note, save);
     await rebuild();
   }
+  store.close();
   return { name: 'demo build after one changed note', value: seconds(begun, saves.length), unit: 's' };
 }
 
 /** Every chart of the demo once, for a wide page and a narrow one. */
 async function charts(): Promise<Measure> {
   const { pages } = makeBook({ files: readFolder(demo), audience: 'house' });
-  const drawn = pages.flatMap((page) => page.sections.flatMap(({ blocks }) => chartsOf(blocks))).filter(isDrawn);
+  const drawn = chartsOf(pages).filter(isDrawn);
   const begun = performance.now();
   for (const chart of drawn) await drawChart(chart);
   const each = (performance.now() - begun) / drawn.length;
   return { name: 'a chart, wide and narrow', value: Number(each.toFixed(1)), unit: 'ms' };
 }
-
-const chartsOf = (blocks: readonly Block[]): readonly Chart[] =>
-  blocks.flatMap((b) => (b.kind === 'chart' ? [b.chart] : b.kind === 'fold' ? chartsOf(b.blocks) : []));
 
 const seconds = (begun: number, times = 1): number => Number(((performance.now() - begun) / 1000 / times).toFixed(2));

@@ -87,7 +87,7 @@ function mediaFile(folder: string, { path, size, changed_ms }: Found, known: Sum
 /** A file that turned into a link or went away since the folder was listed is not there. */
 function openOnly(place: string): number | null {
   try {
-    return openSync(place, constants.O_RDONLY | (constants.O_NOFOLLOW ?? 0));
+    return openSync(place, constants.O_RDONLY | constants.O_NOFOLLOW);
   } catch (trouble) {
     if (trouble instanceof Error && 'code' in trouble && (trouble.code === 'ELOOP' || trouble.code === 'ENOENT'))
       return null;

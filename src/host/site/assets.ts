@@ -3,13 +3,15 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { packageRoot } from './root.ts';
 
-/** Style sheet, the few font files in use and the schemas of the notes, beside the pages. */
+/** Style sheet, scripts, the few font files in use and the schemas of the notes, beside the pages. */
 export async function copyAssets(out: string): Promise<void> {
   const assets = join(out, 'assets');
   await mkdir(join(assets, 'fonts'), { recursive: true });
   const parts = styleParts.map((part) => readFile(join(packageRoot, 'content', 'css', part), 'utf8'));
   await writeFile(join(assets, 'site.css'), (await Promise.all(parts)).join('\n'));
   await cp(join(packageRoot, 'content', 'mark.svg'), join(assets, 'mark.svg'));
+  for (const script of ['film.js', 'grading.js'])
+    await cp(join(packageRoot, 'dist', 'reader', script), join(assets, script));
   await cp(join(packageRoot, 'content', 'schema'), join(out, 'schema'), { recursive: true });
   await cp(join(packageRoot, 'content', 'fonts'), join(assets, 'fonts'), { recursive: true });
   for (const [family, files] of faces)

@@ -2,6 +2,8 @@ import type { DrawnData } from '../../charts/picture.ts';
 import type { Block, Chart, PlanGridData, Span, Table } from '../../report/page.ts';
 import type { Drawn } from '../pictures/draw.ts';
 import { formulaToHtml } from './formula.ts';
+import type { BesideView, ClipFigure, StillFigure } from './media-blocks.ts';
+import { clipFigure, gradingData, stillFigure } from './media-blocks.ts';
 import type { SpansOf, SpanView } from './spans.ts';
 import { wordsToHtml } from './words.ts';
 
@@ -16,7 +18,17 @@ export type BlockView =
   | { readonly kind: 'notice'; readonly code: string; readonly text: readonly SpanView[] }
   | { readonly kind: 'code'; readonly language: string | null; readonly text: string }
   | { readonly kind: 'facts'; readonly rows: readonly { readonly name: string; readonly value: readonly SpanView[] }[] }
-  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly BlockView[] };
+  | { readonly kind: 'fold'; readonly summary: string; readonly blocks: readonly BlockView[] }
+  | { readonly kind: 'pair'; readonly id: string; readonly sides: readonly SideView[] }
+  | { readonly kind: 'stills'; readonly items: readonly StillFigure[] }
+  | { readonly kind: 'clip'; readonly clip: ClipFigure }
+  | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly ClipFigure[]; readonly both: boolean }
+  | { readonly kind: 'grading'; readonly data: string };
+
+export interface SideView {
+  readonly title: readonly SpanView[];
+  readonly blocks: readonly BlockView[];
+}
 
 export interface TableView {
   readonly id: string;
@@ -68,7 +80,20 @@ export type PictureOf = (chart: Chart) => Drawn;
 /** Languages that the highlighter sets; anything else is printed as it is. */
 const highlighted = new Set(['yaml', 'json', 'csv', 'bash', 'markdown', 'javascript', 'typescript', 'html']);
 
-export function blockView(block: Block, spans: SpansOf, pictureOf: PictureOf): BlockView {
+/** Where a block stands and what it is made with. */
+export interface BlocksAt {
+  /** Address of the page. */
+  readonly page: string;
+  readonly spans: SpansOf;
+  readonly pictureOf: PictureOf;
+  readonly beside: BesideView;
+  /** One of two columns. */
+  readonly half?: true;
+}
+
+export function blockView(block: Block, at: BlocksAt): BlockView {
+  const { page, spans, pictureOf, beside } = at;
+  const inside = (blocks: readonly Block[], where: BlocksAt) => blocks.map((inner) => blockView(inner, where));
   switch (block.kind) {
     case 'prose':
     case 'notice':
@@ -88,13 +113,28 @@ export function blockView(block: Block, spans: SpansOf, pictureOf: PictureOf): B
     case 'facts':
       return { kind: 'facts', rows: block.rows.map(({ name, value }) => ({ name, value: spans(value) })) };
     case 'fold':
-      return { ...block, blocks: block.blocks.map((inner) => blockView(inner, spans, pictureOf)) };
+      return { ...block, blocks: inside(block.blocks, at) };
     case 'pair':
-    case 'stills':
+      return {
+        ...block,
+        sides: block.sides.map(({ title, blocks }) => ({
+          title: spans(title),
+          blocks: inside(blocks, { ...at, half: true }),
+        })),
+      };
+    case 'stills': {
+      const sizes = at.half !== true && block.items.length === 1 ? '690px' : '480px';
+      const where = { page, spans, beside, sizes: `(min-width: 760px) ${sizes}, 94vw` };
+      return { kind: 'stills', items: block.items.map((still) => stillFigure(still, where)) };
+    }
     case 'clip':
-    case 'two-clips':
+      return { kind: 'clip', clip: clipFigure(block.clip, page, beside) };
+    case 'two-clips': {
+      const clips = block.clips.map((clip) => clipFigure(clip, page, beside));
+      return { kind: 'two-clips', id: block.id, clips, both: clips.every(({ clip }) => clip !== null) };
+    }
     case 'grading':
-      return { kind: 'prose', text: [] };
+      return { kind: 'grading', data: gradingData(block.grading, page, beside) };
   }
 }
 

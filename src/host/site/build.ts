@@ -2,7 +2,7 @@ import Eleventy from '@11ty/eleventy';
 import { mkdir, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
 import { basename, dirname, join, resolve } from 'node:path';
 import type { SiteFrame } from '../../report/frame.ts';
-import type { Block, Chart, Page } from '../../report/page.ts';
+import type { Chart, Page } from '../../report/page.ts';
 import type { Drawn, PictureMemo } from '../pictures/draw.ts';
 import { drawChart } from '../pictures/draw.ts';
 import { insideSite } from './address.ts';
@@ -10,14 +10,18 @@ import { copyAssets } from './assets.ts';
 import { isDrawn } from './blocks.ts';
 import type { PageMemo } from './kept.ts';
 import { takenOver } from './kept.ts';
+import type { BesideView } from './media-blocks.ts';
+import { placeMedia } from './place-media.ts';
 import { packageRoot, packageVersion } from './root.ts';
+import type { ShownMedia } from './shown.ts';
+import { everyBlock, noMedia } from './shown.ts';
 import type { SheetView } from './view.ts';
 import { sheetView } from './view.ts';
 import type { AroundView } from './wire.ts';
 import { wire } from './wire.ts';
 
 /** For preview: memos kept over rebuilds. */
-export const pageMemo = (): PageMemo => new Map();
+export const pageMemo = (): PageMemo => ({ pages: new Map(), clips: new Map() });
 export const pictureMemo = (): PictureMemo => new Map();
 
 export interface SiteInput {
@@ -25,6 +29,8 @@ export interface SiteInput {
   /** Ledger, tables and the like, written as they are. */
   readonly files: readonly { readonly path: string; readonly text: string }[];
   readonly frame: SiteFrame;
+  /** Stills and clips that the pages show; none when it is left out. */
+  readonly shown?: ShownMedia;
   readonly out: string;
   readonly tell?: (done: number, all: number, what: string) => void;
   readonly memo?: PictureMemo;
@@ -41,8 +47,9 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
   await mkdir(dirname(out), { recursive: true });
   const fresh = await mkdtemp(join(dirname(out), `.${basename(out)}-`));
   try {
-    const { kept: memo = pageMemo(), pages, frame } = input;
-    const { changed, now } = await takenOver({ pages, frame, memo, before: out, fresh });
+    const { kept: memo = pageMemo(), pages, frame, shown = noMedia } = input;
+    const beside = besideView(input);
+    const { changed, now } = await takenOver({ pages, frame, beside, memo: memo.pages, before: out, fresh });
     const sheets = await layOut({ ...input, pages: changed });
     input.tell?.(0, sheets.length, 'pages');
     const builder = new Eleventy(join(packageRoot, 'content'), fresh, {
@@ -57,9 +64,10 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
     if (sheets.length > 0) await builder.write();
     await copyAssets(fresh);
     await writeFiles(input.files, fresh);
+    await placeMedia(shown, { fresh, before: out, memo: memo.clips });
     await putInPlace(fresh, out);
-    for (const path of memo.keys()) if (!now.has(path)) memo.delete(path);
-    for (const [path, made] of now) memo.set(path, made);
+    for (const path of memo.pages.keys()) if (!now.has(path)) memo.pages.delete(path);
+    for (const [path, made] of now) memo.pages.set(path, made);
     input.tell?.(sheets.length, sheets.length, 'pages');
     return { written: pages.length + input.files.length };
   } catch (trouble) {
@@ -69,31 +77,37 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
 }
 
 /** Draws every picture, one after the other, and works every page out for the templates. */
-export async function layOut({
-  pages,
-  frame,
-  tell,
-  memo,
-}: Omit<SiteInput, 'files' | 'out' | 'kept'>): Promise<readonly SheetView[]> {
-  const charts = pages.flatMap((page) => page.sections.flatMap(({ blocks }) => chartsOf(blocks)));
+export async function layOut(input: Omit<SiteInput, 'out' | 'kept'>): Promise<readonly SheetView[]> {
+  const { pages, frame, tell, memo } = input;
+  const charts = chartsOf(pages);
   const drawn = new Map<Chart, Drawn>();
   for (const [i, chart] of charts.entries()) {
     tell?.(i, charts.length, 'pictures');
     if (isDrawn(chart)) drawn.set(chart, await drawChart(chart, memo));
   }
-  return pages.map((page) =>
-    sheetView(page, frame, (chart) => {
-      const picture = drawn.get(chart);
-      if (picture === undefined) throw new Error(`No picture was drawn for ${chart.id}`);
-      return picture;
-    }),
-  );
+  const pictureOf = (chart: Chart): Drawn => {
+    const picture = drawn.get(chart);
+    if (picture === undefined) throw new Error(`No picture was drawn for ${chart.id}`);
+    return picture;
+  };
+  const beside = besideView(input);
+  return pages.map((page) => sheetView(page, frame, { pictureOf, beside }));
 }
 
-const chartsOf = (blocks: readonly Block[]): readonly Chart[] =>
-  blocks.flatMap((block) =>
-    block.kind === 'chart' ? [block.chart] : block.kind === 'fold' ? chartsOf(block.blocks) : [],
-  );
+export const chartsOf = (pages: readonly Page[]): readonly Chart[] =>
+  pages
+    .flatMap((page) => page.sections.flatMap(({ blocks }) => everyBlock(blocks)))
+    .flatMap((block) => (block.kind === 'chart' ? [block.chart] : []));
+
+function besideView({ files, frame, shown = noMedia }: Pick<SiteInput, 'files' | 'frame' | 'shown'>): BesideView {
+  const texts = new Map(files.map(({ path, text }) => [path, text]));
+  return {
+    stillOf: (address) => shown.stills.get(address) ?? null,
+    language: frame.language,
+    hasClip: (address) => shown.clips.has(address),
+    textOf: (address) => texts.get(address) ?? null,
+  };
+}
 
 export const aroundView = (frame: SiteFrame): AroundView => ({
   lab: frame.lab,

@@ -1,9 +1,12 @@
 import type { SiteFrame } from '../../report/frame.ts';
 import type { Page, Section } from '../../report/page.ts';
 import { hrefFrom, pageFile, relative } from './address.ts';
-import type { BlockView, ChartView, PictureOf } from './blocks.ts';
+import type { BlocksAt, BlockView, ChartView, PictureOf } from './blocks.ts';
 import { blockView } from './blocks.ts';
-import type { SpansOf, SpanView } from './spans.ts';
+import type { BesideView } from './media-blocks.ts';
+import { scriptsFor } from './media-blocks.ts';
+import { everyBlock } from './shown.ts';
+import type { SpanView } from './spans.ts';
 import { spansFor } from './spans.ts';
 
 /** A page as the templates print it. Nothing is left to be worked out there. */
@@ -22,6 +25,8 @@ export interface SheetView {
   readonly sections: readonly SectionView[];
   readonly index: readonly { readonly href: string; readonly text: string }[];
   readonly assets: string;
+  /** Files of scripts, beside the style sheet; most pages need none. */
+  readonly scripts: readonly string[];
   readonly home: string;
   readonly seriesNav: readonly NavView[];
   readonly nav: readonly NavView[];
@@ -45,13 +50,17 @@ export interface SectionView {
   }[];
 }
 
-export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): SheetView {
+export function sheetView(
+  page: Page,
+  frame: SiteFrame,
+  made: { readonly pictureOf: PictureOf; readonly beside: BesideView },
+): SheetView {
   const spans = spansFor(page.path);
   const nav = (links: SiteFrame['nav']): readonly NavView[] =>
     links.map(({ text, to }) => ({ text, href: hrefFrom(page.path, to) ?? '', here: to === page.path }));
   const seriesLinks = page.series === null ? [] : (frame.seriesNav[page.series] ?? []);
   const once = frame.nav.filter(({ to }) => !seriesLinks.some((link) => link.to === to));
-  const sections = page.sections.map((section) => sectionView(section, spans, pictureOf));
+  const sections = page.sections.map((section) => sectionView(section, { ...made, page: page.path, spans }));
   const hero = page.kind === 'book' ? firstDrawing(sections) : null;
   return {
     kind: page.kind,
@@ -68,22 +77,23 @@ export function sheetView(page: Page, frame: SiteFrame, pictureOf: PictureOf): S
       inIndex === null ? [] : [{ href: `#${encodeURIComponent(id)}`, text: inIndex }],
     ),
     assets: relative(page.path, 'assets/'),
+    scripts: scriptsFor(everyBlock(page.sections.flatMap(({ blocks }) => blocks))),
     home: relative(page.path, 'index.html'),
     seriesNav: nav(seriesLinks),
     nav: nav(once),
   };
 }
 
-const sectionView = (section: Section, spans: SpansOf, pictureOf: PictureOf): SectionView => ({
+const sectionView = (section: Section, at: BlocksAt): SectionView => ({
   id: section.id,
   heading: section.heading,
-  blocks: section.blocks.map((block) => blockView(block, spans, pictureOf)),
+  blocks: section.blocks.map((block) => blockView(block, at)),
   margin: section.margin.map((note) => ({
     // A name is closed by a full stop where words follow it, whoever wrote it.
     name: note.text.length > 0 && !/[.:?!]$/.test(note.name) ? `${note.name}.` : note.name,
     code: note.code ?? null,
-    text: spans(note.text),
-    list: (note.list ?? []).map(spans),
+    text: at.spans(note.text),
+    list: (note.list ?? []).map(at.spans),
   })),
 });
 

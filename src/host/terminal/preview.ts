@@ -2,6 +2,7 @@ import { mkdtempSync, rmSync, watch } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Audience } from '../../report/input.ts';
+import { stillStore, type StillStore } from '../pictures/stills.ts';
 import { rebuilder } from './rebuild.ts';
 import { progress, sayFindings } from './say.ts';
 import { serve } from './serve.ts';
@@ -9,17 +10,23 @@ import { serve } from './serve.ts';
 /** `dipmark preview`: builds into a folder of its own, serves it to this machine only, and builds again when a note is saved. */
 export async function preview(input: { folder: string; port: number; audience: Audience }): Promise<number> {
   const own = mkdtempSync(join(tmpdir(), 'dipmark-'));
+  const store = stillStore();
   try {
-    return await previewIn(join(own, 'site'), input);
+    return await previewIn(join(own, 'site'), store, input);
   } finally {
+    store.close();
     rmSync(own, { recursive: true, force: true });
   }
 }
 
-async function previewIn(out: string, input: { folder: string; port: number; audience: Audience }): Promise<number> {
+async function previewIn(
+  out: string,
+  store: StillStore,
+  input: { folder: string; port: number; audience: Audience },
+): Promise<number> {
   const { folder, port, audience } = input;
   const { tell, end } = progress();
-  const rebuild = rebuilder({ folder, out, audience, tell });
+  const rebuild = rebuilder({ folder, out, audience, tell, store });
   const again = async (): Promise<number> => {
     const started = performance.now();
     const { written, findings, why } = await rebuild().finally(end);

@@ -1,6 +1,8 @@
 import type { Finding } from '../../finding/finding.ts';
 import type { Remember } from '../../pipeline.ts';
 import type { Audience } from '../../report/input.ts';
+import type { SumMemo } from '../disk/book.ts';
+import type { StillStore } from '../pictures/stills.ts';
 import { buildSite, pageMemo, pictureMemo } from '../site/build.ts';
 import { madeFrom } from './make.ts';
 
@@ -12,24 +14,29 @@ export interface Rebuilt {
   readonly why: string | null;
 }
 
-/** Builds the same folder again and again, and does again only what changed: logs, heat-ups, pictures and pages are kept. */
+/**
+ * Builds the same folder again and again, and does again only what changed: logs, heat-ups, pictures, stills and pages are
+ * kept.
+ */
 export function rebuilder(input: {
   folder: string;
   out: string;
   audience: Audience;
   tell: (what: string) => void;
+  store: StillStore;
 }): () => Promise<Rebuilt> {
-  const { folder, out, audience, tell } = input;
+  const { folder, out, audience, tell, store } = input;
+  const sums: SumMemo = new Map();
   const remember = remembering();
   const memo = pictureMemo();
   const kept = pageMemo();
   return async () => {
-    const made = madeFrom({ folder, audience, tell, remember: remember.of });
+    const made = await madeFrom({ folder, audience, tell, store, sums, remember: remember.of });
     if (typeof made === 'string') return { written: null, findings: [], why: made };
     remember.forget();
-    const { pages, files, frame, findings } = made;
+    const { pages, files, frame, shown, findings } = made;
     if (frame === null) return { written: null, findings, why: null };
-    const { written } = await buildSite({ pages, files, frame, out, memo, kept, tell: counted(tell) });
+    const { written } = await buildSite({ pages, files, frame, shown, out, memo, kept, tell: counted(tell) });
     return { written, findings, why: null };
   };
 }

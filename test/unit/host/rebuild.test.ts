@@ -2,13 +2,15 @@ import { cpSync, mkdtempSync, readdirSync, readFileSync, renameSync, rmSync, sta
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { stillStore } from '../../../src/host/pictures/stills.ts';
 import { rebuilder } from '../../../src/host/terminal/rebuild.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'dipmark-rebuild-'));
 const folder = join(root, 'book');
 const told: string[] = [];
+const store = stillStore();
 const rebuilderInto = (out: string) =>
-  rebuilder({ folder, out: join(root, out), audience: 'house', tell: (what) => told.push(what) });
+  rebuilder({ folder, out: join(root, out), audience: 'house', tell: (what) => told.push(what), store });
 const rebuild = rebuilderInto('site');
 
 /** A site as a map of path → bytes in hex-free form, to be compared whole. */
@@ -35,6 +37,7 @@ beforeAll(async () => {
   await rebuild();
 });
 afterAll(() => {
+  store.close();
   rmSync(root, { recursive: true, force: true });
 });
 
