@@ -1,4 +1,5 @@
 import type { Finding } from './finding/finding.ts';
+import type { Run } from './trial/run.ts';
 import type { SeriesRecord } from './trial/series.ts';
 
 /** What a public build leaves out before anything is derived, so that nothing held back can be worked out from what stays. */
@@ -27,17 +28,37 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   const files = new Set([
     ...[...articles.values(), ...oils.values(), ...runs, record.series].map((n) => n.file),
     ...runs.flatMap((r) => record.logs.get(r.id)?.file ?? []),
+    ...runs.flatMap((r) => captionsOf(r)),
     ...(record.rig.shownTo === 'public' ? [record.rig.file] : []),
     ...(record.plan?.shownTo === 'public' ? [record.plan.file] : []),
   ]);
   const heldBack = new Set(record.runs.filter((r) => !kept.has(r.id)).map((r) => r.id));
+  const names = naming(heldBack);
+  const isShown = (f: Finding): boolean =>
+    files.has(f.place.file) &&
+    !heldBack.has(f.about?.run ?? '') &&
+    !names([f.says, f.why, f.write, f.effect].join(' '));
   return {
     record: { ...record, articles, oils, runs, logs: new Map([...record.logs].filter(([id]) => kept.has(id))) },
-    findings: findings.filter((f) => files.has(f.place.file)),
+    findings: findings.filter(isShown),
     held: {
       runs: record.runs.length - runs.length,
       notes: record.articles.size - articles.size + record.oils.size - oils.size,
     },
-    stops: findings.filter((f) => f.level === 'error' && !files.has(f.place.file) && !heldBack.has(f.about?.run ?? '')),
+    stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !heldBack.has(f.about?.run ?? '')),
   };
+}
+
+/** Captions files of a run, beside its note: as the note names them, also for a clip that was left out. */
+const captionsOf = ({ file, typed }: Run): string[] =>
+  [...typed].flatMap(([path, name]) =>
+    /^clips\.\d+\.captions$/.test(path) ? [`${file.slice(0, file.lastIndexOf('/') + 1)}${name}`] : [],
+  );
+
+/** Whether a text names a run that is held back: what is said of one run may speak of another. */
+function naming(ids: ReadonlySet<string>): (text: string) => boolean {
+  if (ids.size === 0) return () => false;
+  const any = [...ids].map((id) => id.replace(/[.-]/g, '\\$&')).join('|');
+  const pattern = new RegExp(`(?<![A-Za-z0-9.-])(?:${any})(?![A-Za-z0-9-]|\\.[A-Za-z0-9])`);
+  return (text) => pattern.test(text);
 }

@@ -1,6 +1,6 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Book } from '../trial/book.ts';
-import type { SourceFile } from '../trial/series.ts';
+import type { MediaFile, SourceFile } from '../trial/series.ts';
 import { readBookNote, standIn } from './book-note.ts';
 import { firstLine, withEffect } from './gather.ts';
 import { readSeriesFolder, type SeriesNotes } from './series-folder.ts';
@@ -18,7 +18,8 @@ export interface BookNotes {
   readonly findings: readonly Finding[];
 }
 
-export function readNotes(files: readonly SourceFile[]): BookNotes {
+/** Without `media` nobody looked which pictures and clips there are, and nothing is said of them as files. */
+export function readNotes(files: readonly SourceFile[], media: readonly MediaFile[] | null = null): BookNotes {
   const sorted = [...files].sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
   const { book, findings } = readBook(sorted);
   const folders = sorted.flatMap(({ path }) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? []);
@@ -26,7 +27,11 @@ export function readNotes(files: readonly SourceFile[]): BookNotes {
     readSeriesFolder(
       folder,
       sorted.filter((f) => f.path.startsWith(`${folder}/`)),
-      { licence: book?.licence ?? 'no licence stated', otherFolders: folders.filter((f) => f !== folder) },
+      {
+        media,
+        licence: book?.licence ?? 'no licence stated',
+        otherFolders: folders.filter((f) => f !== folder),
+      },
     ),
   );
   return {

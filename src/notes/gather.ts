@@ -51,12 +51,12 @@ export function placeOf(head: NoteHead, path: string): Place {
 
 export const firstLine = (file: string): Place => ({ file, line: 1, column: 1 });
 
-/** Says what becomes of the thing that the errors are about. */
+/** Says what becomes of the thing that the errors are about; what is told already stays. */
 export const withEffect = (findings: readonly Finding[], effect: string, about: Finding['about']): Finding[] =>
   findings.map((f) => ({
     ...f,
     ...(f.level === 'error' && f.effect === undefined ? { effect } : {}),
-    ...(about ? { about } : {}),
+    ...(about ? { about: { ...about, ...f.about } } : {}),
   }));
 
 export const stem = (path: string): string => path.slice(path.lastIndexOf('/') + 1).replace(/\.md$/, '');

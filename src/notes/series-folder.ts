@@ -5,8 +5,9 @@ import type { Oil } from '../trial/oil.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Rig } from '../trial/rig.ts';
 import type { Run } from '../trial/run.ts';
-import type { SeriesRecord, SourceFile } from '../trial/series.ts';
+import type { MediaFile, SeriesRecord, SourceFile } from '../trial/series.ts';
 import { readArticle } from './article.ts';
+import { withFlow } from './check-flow.ts';
 import { checkRuns } from './check-runs.ts';
 import { checkPlan, checkSeries, withLevelTables } from './check-series.ts';
 import { firstLine, foundAt, gather, type Gathered, readNote, stem, withEffect } from './gather.ts';
@@ -16,11 +17,14 @@ import { readRig } from './rig.ts';
 import { readRun } from './run.ts';
 import { readSeriesNote } from './series.ts';
 import * as say from './texts-book.ts';
+import { captionsNotNamed } from './texts-captions.ts';
 
 /** A series as its notes say it, before any logger file is read. */
 export type SeriesNotes = Omit<SeriesRecord, 'logs'>;
 
 export interface Around {
+  /** Pictures and clips of the book; null when nobody looked. */
+  readonly media: readonly MediaFile[] | null;
   readonly licence: string;
   readonly otherFolders: readonly string[];
 }
@@ -47,7 +51,10 @@ export function readSeriesFolder(
   const plan = one('plan.md', readPlan);
   const oils = gather(inside(/^oils\/[^/]+\.md$/), readOil);
   const articles = withLevelTables(gather(inside(/^articles\/[^/]+\.md$/), readArticle));
-  const runs = gather(inside(/^runs\/[^/]+\.md$/), readRun);
+  const runs = withFlow(gather(inside(/^runs\/[^/]+\.md$/), readRun), {
+    ...{ folder, files, media: around.media },
+    plan: plan?.ok ? plan.value : null,
+  });
 
   const known = { articles, oils, rig: rig.ok ? rig.value : null };
   const whole = series.ok ? checkSeries(series.value, known) : [];
@@ -128,7 +135,9 @@ const isStray = (path: string): boolean =>
 
 /** A note under another ending, and a logger file beside no note, would be missed without a word. */
 function unread(files: readonly SourceFile[], runs: Gathered<Run>, series: string): Finding[] {
-  const named = new Set([...runs.records.values()].map(({ log }) => log?.file));
+  const read = [...runs.records.values()];
+  const named = new Set(read.map(({ log }) => log?.file));
+  const captions = new Set(read.flatMap(({ typed }) => [...typed].flatMap(([at, is]) => (isCaptions(at) ? [is] : []))));
   // a note beside the file has its own findings, whatever it is called and whatever it names
   const noted = new Set(files.flatMap(({ path }) => /\/runs\/([^/]+?)\.md\b/.exec(path)?.[1]?.toLowerCase() ?? []));
   return files.flatMap(({ path }) => {
@@ -136,14 +145,17 @@ function unread(files: readonly SourceFile[], runs: Gathered<Run>, series: strin
     const name = inside.slice(inside.lastIndexOf('/') + 1);
     const told = /\.md\.\w+$/i.test(name)
       ? say.noteEnding(name)
-      : /^runs\/[^/]+\.(csv|tsv|dat)$/.test(inside) &&
-          !named.has(name) &&
-          !noted.has(name.replace(/\.\w+$/, '').toLowerCase())
+      : /^runs\/[^/]+\.(csv|tsv|dat)$/.test(inside) && !named.has(name) && !noted.has(stemOf(name))
         ? say.logNotNamed(name)
-        : null;
+        : /^runs\/[^/]+\.vtt$/i.test(inside) && !captions.has(name) && !noted.has(stemOf(name))
+          ? captionsNotNamed(name)
+          : null;
     return told === null ? [] : [{ ...told, place: firstLine(path), about: { series } }];
   });
 }
+
+const stemOf = (name: string): string => name.replace(/\.\w+$/, '').toLowerCase();
+const isCaptions = (path: string): boolean => /^clips\.\d+\.captions$/.test(path);
 
 const stray = (path: string, series: string): Finding => ({
   ...say.noteNotRead(),

@@ -1,7 +1,7 @@
 import matter from 'gray-matter';
-import type { Finding, Reading } from '../finding/finding.ts';
-import { lineStarts } from '../finding/place.ts';
+import type { Reading } from '../finding/finding.ts';
 import type { SourceFile } from '../trial/series.ts';
+import { decodeText } from './decode.ts';
 import { type Note, type NoteText, type Span, tell, type Told } from './note.ts';
 import * as say from './texts-file.ts';
 import { readYaml, type YamlRead } from './yaml.ts';
@@ -60,48 +60,14 @@ function edges({ text, starts }: NoteText): { span: Span; told: Told } | null {
   return { span: { offset: 0, length: fence.length }, told: say.frontMatterUnclosed() };
 }
 
-function decode({ path, bytes }: SourceFile): Reading<NoteText> {
-  const whole = bytes.length <= largest;
-  const kept = bytes.subarray(0, whole ? bytes.length : 1000);
-  const loose = asNote(path, new TextDecoder('utf-8').decode(kept));
-  const no = (offset: number, told: Told): { ok: false; findings: Finding[] } => ({
-    ok: false,
-    findings: [tell(loose, { offset, length: 0 }, told)],
-  });
-  if (!whole) return no(0, say.noteTooLarge(bytes.length));
-  if ((bytes[0] === 0xff && bytes[1] === 0xfe) || (bytes[0] === 0xfe && bytes[1] === 0xff)) return no(0, say.utf16());
-  if (bytes.includes(0)) return no(0, say.notText());
-  const good = goodLength(bytes);
-  if (good === bytes.length) return { ok: true, value: loose, findings: [] };
-  return no(
-    asNote(path, new TextDecoder('utf-8').decode(bytes.subarray(0, good))).text.length,
-    say.notUtf8(bytes[good] ?? 0),
-  );
-}
-
-function asNote(file: string, decoded: string): NoteText {
-  const text = decoded.replace(/\r\n?/g, '\n');
-  return { file, text, starts: lineStarts(text) };
-}
-
-/** Bytes up to the first one that is not UTF-8, by halving. */
-function goodLength(bytes: Uint8Array): number {
-  if (decodes(bytes, false)) return bytes.length;
-  let good = 0;
-  let bad = bytes.length + 1;
-  while (bad - good > 1) {
-    const middle = (good + bad) >> 1;
-    if (decodes(bytes.subarray(0, middle), true)) good = middle;
-    else bad = middle;
-  }
-  return Math.min(good, bytes.length - 1);
-}
-
-function decodes(bytes: Uint8Array, cut: boolean): boolean {
-  try {
-    new TextDecoder('utf-8', { fatal: true }).decode(bytes, { stream: cut });
-    return true;
-  } catch {
-    return false;
-  }
+function decode(file: SourceFile): Reading<NoteText> {
+  const read = decodeText(file, largest);
+  if (read.ok) return { ok: true, value: read.text, findings: [] };
+  const told = {
+    'too-large': () => say.noteTooLarge(file.bytes.length),
+    'utf-16': say.utf16,
+    'zero-bytes': say.notText,
+    'not-utf-8': () => say.notUtf8(read.byte),
+  }[read.why]();
+  return { ok: false, findings: [tell(read.text, { offset: read.offset, length: 0 }, told)] };
 }

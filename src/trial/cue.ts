@@ -43,7 +43,7 @@ export function cueText(noted: Noted, name: { readonly run: string; readonly ste
   });
   const said = words === null ? '' : oneLine(words);
   return [
-    `run ${escaped(name.run)}${counted} rpm ${decimal(step.outputSpeed_rad_s / rpm_rad_s, 3)} ${step.direction}`,
+    `run ${escaped(name.run)}${counted} rpm ${rpmText(step.outputSpeed_rad_s)} ${step.direction}`,
     `observer ${escaped(oneLine(observer).replaceAll('|', '/'))}${pass === 'joint' ? ' pass joint' : ''}${blind.length > 0 ? ` blind ${blind.join(' ')}` : ''}`,
     `${gradeKinds.map((kind) => `${kind} ${String(grades[kind])}`).join(' ')} view ${String(view)}`,
     ...(read.length > 0 ? [read.join(' ')] : []),
@@ -61,6 +61,9 @@ export const captionsText = (
       .sort((a, b) => a.from_s - b.from_s)
       .map(({ from_s, to_s, text }) => `${writeTimecode(from_s)} --> ${writeTimecode(to_s)}\n${text}`),
   ].join('\n\n') + '\n';
+
+/** The number of a speed in rpm, to 0.001 rpm. */
+export const rpmText = (speed_rad_s: number): string => decimal(speed_rad_s / rpm_rad_s, 3);
 
 /** Plain digits with a point and a hyphen: a cue is read by people and by programs that know no other minus. */
 function decimal(value: number, decimals: number): string {

@@ -19,9 +19,10 @@ export interface CueRead {
   /** Null when there are troubles. */
   readonly noted: Noted | null;
   readonly troubles: readonly CueTrouble[];
-  /** Run id or clip code, the speed, the words, as they stand in the text; null when they are not there. */
+  /** Run id or clip code, speed, View and words, as they stand in the text; null when they are not there. */
   readonly run: Token | null;
   readonly rpm: Token | null;
+  readonly view: Token | null;
   readonly words: Token | null;
   /** A grade was written beside View 0 or 1 and is read as ng. */
   readonly unseen: boolean;
@@ -63,7 +64,10 @@ export function readCue(text: string): CueRead {
   const first = tokens[0] ?? { text: '', offset: 0 };
   const said = words?.token ?? null;
   if (first.text !== 'run')
-    return { noted: null, troubles: [trouble('no-run', first)], run: null, rpm: null, words: said, unseen: false };
+    return {
+      ...{ noted: null, troubles: [trouble('no-run', first)], unseen: false },
+      ...{ run: null, rpm: null, view: null, words: said },
+    };
 
   const troubles: CueTrouble[] = [];
   const found = collect(tokens, troubles);
@@ -104,6 +108,7 @@ export function readCue(text: string): CueRead {
     troubles: troubles.sort((a, b) => a.offset - b.offset),
     run: found.get('run')?.[0] ?? null,
     rpm: rpm ?? null,
+    view: found.get('view')?.[0] ?? null,
     words: said,
     unseen: whole && view < 2 && gradeKinds.some((kind) => typed[kind] !== 'ng'),
   };
