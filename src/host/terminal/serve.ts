@@ -1,6 +1,8 @@
 import { createReadStream, lstatSync } from 'node:fs';
-import { createServer } from 'node:http';
+import { createServer, type ServerResponse } from 'node:http';
 import { extname, join, normalize, sep } from 'node:path';
+import { pipeline } from 'node:stream';
+import { rangeOf } from './range.ts';
 
 const kinds: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -10,6 +12,14 @@ const kinds: Readonly<Record<string, string>> = {
   '.svg': 'image/svg+xml',
   '.woff2': 'font/woff2',
   '.txt': 'text/plain; charset=utf-8',
+  '.vtt': 'text/vtt; charset=utf-8',
+  '.webp': 'image/webp',
+  '.jpg': 'image/jpeg',
+  '.png': 'image/png',
+  '.webm': 'video/webm',
+  '.mp4': 'video/mp4',
+  '.m4v': 'video/mp4',
+  '.ogv': 'video/ogg',
 };
 
 /**
@@ -24,13 +34,7 @@ export async function serve(input: { folder: string; port: number }): Promise<{ 
       response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not in this book.\n');
       return;
     }
-    response.writeHead(200, {
-      'content-type': kinds[extname(file)] ?? 'application/octet-stream',
-      'cache-control': 'no-store',
-      'x-content-type-options': 'nosniff',
-    });
-    if (request.method === 'HEAD') response.end();
-    else createReadStream(file).pipe(response);
+    answer(response, { file, range: request.headers.range, headOnly: request.method === 'HEAD' });
   });
   await new Promise<void>((resolve, reject) => {
     server.once('error', reject);
@@ -44,6 +48,27 @@ export async function serve(input: { folder: string; port: number }): Promise<{ 
       server.close();
     },
   };
+}
+
+/** The file, or the part of it that a player needs to go to another place in a film. */
+function answer(
+  response: ServerResponse,
+  { file, range, headOnly }: { file: string; range: string | undefined; headOnly: boolean },
+): void {
+  const size = found(file)?.size ?? 0;
+  const part = headOnly ? 'whole' : rangeOf(range, size);
+  const { from, to } = typeof part === 'string' ? { from: 0, to: size - 1 } : part;
+  response.writeHead(part === 'whole' ? 200 : part === 'none' ? 416 : 206, {
+    'content-type': kinds[extname(file).toLowerCase()] ?? 'application/octet-stream',
+    'content-length': part === 'none' ? 0 : to - from + 1,
+    'accept-ranges': 'bytes',
+    'cache-control': 'no-store',
+    'x-content-type-options': 'nosniff',
+    ...(part === 'whole' ? {} : { 'content-range': `bytes ${part === 'none' ? '*' : `${from}-${to}`}/${size}` }),
+  });
+  if (headOnly || part === 'none' || size === 0) response.end();
+  // A player that jumps breaks off what it asked for before; the file is closed then.
+  else pipeline(createReadStream(file, { start: from, end: to }), response, () => undefined);
 }
 
 /** A page of the web may have its own name point here; what it then asks for carries that name. */

@@ -14,6 +14,9 @@ beforeAll(async () => {
   mkdirSync(join(folder, 'runs', 'S-07'), { recursive: true });
   mkdirSync(join(root, 'site-of-another'));
   writeFileSync(join(folder, 'index.html'), 'home');
+  writeFileSync(join(folder, 'K7.webm'), '0123456789');
+  writeFileSync(join(folder, 'K7.vtt'), 'WEBVTT');
+  writeFileSync(join(folder, 'none.webm'), '');
   writeFileSync(join(folder, 'runs', 'S-07', 'index.html'), 'a run');
   writeFileSync(join(root, 'secret.txt'), 'secret');
   writeFileSync(join(root, 'site-of-another', 'index.html'), 'secret');
@@ -27,12 +30,17 @@ afterAll(() => {
 
 /** The path goes out as it is written here: a browser would tidy it up first. */
 const ask = (path: string, method = 'GET', headers: Readonly<Record<string, string>> = {}) =>
-  new Promise<{ status: number; type: string; text: string }>((resolve, reject) => {
+  new Promise<{ status: number; type: string; text: string; part: string; length: string }>((resolve, reject) => {
     request({ host: '127.0.0.1', port: server.port, path, method, headers }, (response) => {
       let text = '';
       response.setEncoding('utf8').on('data', (more: string) => (text += more));
       response.on('end', () => {
-        resolve({ status: response.statusCode ?? 0, type: response.headers['content-type'] ?? '', text });
+        const {
+          'content-type': type = '',
+          'content-range': part = '',
+          'content-length': length = '',
+        } = response.headers;
+        resolve({ status: response.statusCode ?? 0, type, text, part, length });
       });
     })
       .on('error', reject)
@@ -41,9 +49,23 @@ const ask = (path: string, method = 'GET', headers: Readonly<Record<string, stri
 
 describe('the pages of a preview', () => {
   it('are served as what they are, a folder as its page', async () => {
-    expect(await ask('/')).toEqual({ status: 200, type: 'text/html; charset=utf-8', text: 'home' });
+    expect(await ask('/')).toMatchObject({ status: 200, type: 'text/html; charset=utf-8', text: 'home', length: '4' });
     expect(await ask('/runs/S-07/')).toMatchObject({ status: 200, text: 'a run' });
     expect(await ask('/runs/S-07/?at=1')).toMatchObject({ status: 200, text: 'a run' });
+  });
+  it('name captions and clips for the players that will not take them otherwise', async () => {
+    expect((await ask('/K7.vtt')).type).toBe('text/vtt; charset=utf-8');
+    expect((await ask('/K7.webm')).type).toBe('video/webm');
+  });
+  it('give the part of a clip that a player jumps to, and say what it is a part of', async () => {
+    const part = (range: string, method = 'GET') => ask('/K7.webm', method, { range });
+    expect(await part('bytes=2-4')).toMatchObject({ status: 206, text: '234', part: 'bytes 2-4/10', length: '3' });
+    expect(await part('bytes=7-')).toMatchObject({ status: 206, text: '789', part: 'bytes 7-9/10' });
+    expect(await part('bytes=-2')).toMatchObject({ status: 206, text: '89', part: 'bytes 8-9/10' });
+    expect(await part('bytes=10-')).toMatchObject({ status: 416, text: '', part: 'bytes */10' });
+    expect(await part('bytes=2-4', 'HEAD')).toMatchObject({ status: 200, text: '', length: '10' });
+    expect(await ask('/none.webm', 'GET', { range: 'bytes=0-' })).toMatchObject({ status: 416 });
+    expect(await ask('/none.webm')).toMatchObject({ status: 200, text: '' });
   });
   it('do not lead out of the folder, however the way is spelled', async () => {
     const ways = [
