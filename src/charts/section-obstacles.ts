@@ -1,6 +1,8 @@
 import type { SectionData } from '../report/page.ts';
 import { heightAt } from './oil-area.ts';
 import { stretchOf } from './section-oil.ts';
+import { raceName } from './section-race.ts';
+import { barNamePlaces } from './section-running.ts';
 import type { Point, Sheet } from './section-sheet.ts';
 import { axisAhead, onSheet, pinionName } from './section-sheet.ts';
 import { shroudLine } from './shroud.ts';
@@ -51,7 +53,7 @@ export function lineWork(data: SectionData, sheet: Sheet): LineWork {
     data.wall,
     data.tray ?? [],
     data.shroud === null ? [] : shroudLine(data.shroud),
-    ...(race === null ? [] : [circle([race.x, race.z], race.radius)]),
+    ...(race === null ? [] : [circle([race.x, race.z], race.radius), uprightOf(race)]),
     ...leaning,
     ...data.dimensions.map(({ from, to }) => [from, to]),
   ];
@@ -68,12 +70,27 @@ export function lineWork(data: SectionData, sheet: Sheet): LineWork {
 
 /** Words that stand inside the drawing whatever is dimensioned. */
 export function fixedWords(data: SectionData, sheet: Sheet): readonly Box[] {
-  const ring = boxAround('ring gear', onSheet(sheet, [0, data.ringRadius * 0.5]));
-  const name = pinionName(data, sheet);
-  if (name === null) return [ring];
-  const [left, y] = name;
-  return [ring, { left, right: left + textWidth('pinion axis', textSize), top: y - 12, bottom: y + 2 }];
+  const axis = pinionName(data, sheet);
+  return [
+    boxAround('ring gear', onSheet(sheet, [0, data.ringRadius * 0.5])),
+    ...(axis === null ? [] : [boxFrom('pinion axis', axis)]),
+    ...raceName(data, sheet).map(({ text, x, y }) => boxFrom(text, [x, y])),
+    ...barNamePlaces(data, sheet).map(({ text, x, y }) => boxAround(text, [x, y - 4.5])),
+  ];
 }
+
+/** Of words that begin at a place. */
+const boxFrom = (text: string, [left, y]: Point): Box => ({
+  left,
+  right: left + textWidth(text, textSize),
+  top: y - 12,
+  bottom: y + 3,
+});
+
+const uprightOf = ({ x, z, radius }: NonNullable<SectionData['race']>): readonly Point[] => [
+  [x, z + radius],
+  [x, z - radius],
+];
 
 const circle = ([x, z]: Point, radius: number): readonly Point[] =>
   Array.from({ length: 49 }, (_, i): Point => {

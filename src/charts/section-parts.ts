@@ -4,8 +4,7 @@ import { lettering } from './lettering.ts';
 import type { Sheet } from './section-sheet.ts';
 import { axisAhead, pinionName } from './section-sheet.ts';
 import { element, pathOf } from './svg.ts';
-import { ink, soft, textSize } from './theme.ts';
-import { wrapText } from './text-width.ts';
+import { ink, paper, soft } from './theme.ts';
 
 /** Rim of the teeth, pitch line and axle centre. The number of teeth is not drawn: the rim is a broken line. */
 export function gear({ ringRadius }: SectionData, sheet: Sheet): string {
@@ -49,33 +48,6 @@ export function pinion(data: SectionData, sheet: Sheet): string {
   });
 }
 
-/** The front race turns about the pinion's axis and is seen edge on; the thin circle is the same race turned into the sheet. */
-export function race(data: SectionData, sheet: Sheet): string {
-  if (data.race === null) return '';
-  const { x, z, radius } = data.race;
-  const [across, top, bottom] = [sheet.x(x), sheet.y(z + radius), sheet.y(z - radius)];
-  const left = sheet.x(x - radius);
-  const room = sheet.x(-Math.max(data.ringRadius, data.shroud?.radius ?? 0)) - left - 6;
-  const lines = wrapText('pinion bearing race', textSize, room);
-  return [
-    element('circle', {
-      cx: across,
-      cy: sheet.y(z),
-      r: radius * sheet.scale,
-      fill: 'none',
-      stroke: soft,
-      'stroke-width': 1,
-    }),
-    element('path', {
-      d: `M${across - 4},${top}h8M${across},${top}V${bottom}M${across - 4},${bottom}h8`,
-      fill: 'none',
-      stroke: ink,
-      'stroke-width': 2.2,
-    }),
-    ...lines.map((text, i) => lettering({ text, x: left, y: top - 8 - 15 * (lines.length - 1 - i), fill: soft })),
-  ].join('');
-}
-
 /** Inside the ring there is room for its own name and, unless the drawing is small, the pinion's. */
 export function named(data: SectionData, sheet: Sheet): string {
   const ring = lettering({
@@ -84,9 +56,12 @@ export function named(data: SectionData, sheet: Sheet): string {
     y: sheet.y(data.ringRadius * 0.5),
     fill: soft,
     anchor: 'middle',
+    rim: paper,
   });
   const name = pinionName(data, sheet);
-  return name === null ? ring : ring + lettering({ text: 'pinion axis', x: name[0], y: name[1], fill: soft });
+  return name === null
+    ? ring
+    : ring + lettering({ text: 'pinion axis', x: name[0], y: name[1], fill: soft, rim: paper });
 }
 
 /** A plumb line beside an upright of the axle: the drawing stays with the axle, so the plumb leans. */

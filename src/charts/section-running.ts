@@ -67,18 +67,20 @@ function bar(sheet: Sheet, x: number, z: number, swing: number): string {
 }
 
 /** Speeds over their bars, above all surfaces, where they have room; else the group's name must do. */
-export function barNames(data: SectionData, sheet: Sheet): string {
-  if (data.running.length <= namedEach) return '';
+export const barNames = (data: SectionData, sheet: Sheet): string =>
+  barNamePlaces(data, sheet)
+    .map((name) => lettering({ ...name, fill: ink, anchor: 'middle', rim: paper }))
+    .join('');
+
+export function barNamePlaces(data: SectionData, sheet: Sheet): readonly { text: string; x: number; y: number }[] {
+  if (data.running.length <= namedEach) return [];
   const places = placesOf(data);
   const heads = nameGroups(data.running.map(({ label }) => label)).flatMap((group) => group.heads);
   const apart = ((places[1] ?? 0) - (places[0] ?? 0)) * sheet.scale;
-  if (heads.some((head) => textWidth(head, textSize) + 6 > apart)) return '';
+  if (heads.some((head) => textWidth(head, textSize) + 6 > apart)) return [];
   const z = Math.max(...data.levels.map((level) => level.z), ...data.running.map((level) => level.z + level.swing));
-  return heads
-    .map((text, i) => {
-      const x = places[i] ?? 0;
-      const y = sheet.y(heightAt({ z, tilt: data.tilt }, x)) - 5;
-      return lettering({ text, x: sheet.x(x), y, fill: ink, anchor: 'middle', rim: paper });
-    })
-    .join('');
+  return heads.map((text, i) => {
+    const x = places[i] ?? 0;
+    return { text, x: sheet.x(x), y: sheet.y(heightAt({ z, tilt: data.tilt }, x)) - 5 };
+  });
 }

@@ -233,6 +233,24 @@ export const noseUp: SectionData = {
   dimensions: [{ from: [-190, -141], to: [0, -141], label: '190 mm' }],
 };
 
+/** The rig alone: no wall is known, heights and lengths are dimensioned. */
+export const rigSection: SectionData = {
+  ...section,
+  kind: 'section',
+  wall: [],
+  shroud: null,
+  levels: [],
+  lips: [...section.lips, { z: -132, label: 'floor' }],
+  race: { x: -190, z: -32, radius: 45 },
+  dimensions: [
+    { from: [-190, -150], to: [0, -150], label: '190 mm' },
+    { from: [0, 0], to: [0, -32], label: '32 mm' },
+    { from: [-190, -32], to: [-190, 13], label: 'radius 45 mm' },
+    { from: [-124, 140], to: [124, 140], label: '248 mm' },
+  ],
+  mark: 0,
+};
+
 /** One of two drawings side by side, to the scale that both share. */
 export const framedSection: SectionData = {
   ...section,

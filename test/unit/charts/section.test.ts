@@ -3,7 +3,15 @@ import { sectionDrawing } from '../../../src/charts/section.ts';
 import { textWidth } from '../../../src/charts/text-width.ts';
 import { pictureWidth, textSize } from '../../../src/charts/theme.ts';
 import type { SectionData } from '../../../src/report/page.ts';
-import { bothWays, deepSection, framedSection, noseUp, runningSection, section } from '../../site/sample-charts.ts';
+import {
+  bothWays,
+  deepSection,
+  framedSection,
+  noseUp,
+  rigSection,
+  runningSection,
+  section,
+} from '../../site/sample-charts.ts';
 
 type Point = readonly [number, number];
 
@@ -35,7 +43,7 @@ const ringOf = (svg: string): readonly number[] =>
     .sort((a, b) => (b[2] ?? 0) - (a[2] ?? 0))[0] ?? [];
 
 describe('the section drawing', () => {
-  const samples = { section, deepSection, runningSection, bothWays, noseUp, framedSection };
+  const samples = { section, deepSection, runningSection, bothWays, noseUp, rigSection, framedSection };
   const cases = Object.entries(samples).flatMap(([name, data]) =>
     (['wide', 'narrow'] as const).map((width) => ({ name, data, width })),
   );
