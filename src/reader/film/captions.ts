@@ -1,0 +1,36 @@
+import { make } from '../element.ts';
+import type { ClipData } from './clip-data.ts';
+
+/**
+ * Shows the observations under the picture. A page opened from the disk may not load the captions file that lies beside
+ * the clip, and a file may be missing: the cues then come from the page itself.
+ */
+export function showCaptions(video: HTMLVideoElement, data: ClipData): void {
+  const tracks = [...video.querySelectorAll('track')];
+  let taken = false;
+  const takeFromPage = (): void => {
+    if (taken || data.cues.length === 0) return;
+    taken = true;
+    const language = tracks[0]?.srclang ?? document.documentElement.lang;
+    for (const track of tracks) track.remove();
+    const track = video.addTextTrack('captions', data.captionsLabel, language);
+    for (const { from_s, to_s, text } of data.cues) track.addCue(new VTTCue(from_s, to_s, text));
+    track.mode = 'showing';
+  };
+  const failed = tracks.length === 0 || tracks.some(({ readyState }) => readyState === HTMLTrackElement.ERROR);
+  if (location.protocol === 'file:' || failed) {
+    takeFromPage();
+    return;
+  }
+  for (const element of tracks) {
+    element.addEventListener('error', takeFromPage);
+    element.track.mode = 'showing';
+  }
+}
+
+/** What the mark cannot say by its place: the step, for the ear as well, and the time in the log. */
+export function nowLine(): { readonly line: HTMLElement; readonly step: HTMLElement; readonly clock: HTMLElement } {
+  const step = make('span', { class: 'clip-step', role: 'status' });
+  const clock = make('span', { class: 'clip-clock' });
+  return { line: make('p', { class: 'clip-now' }, step, clock), step, clock };
+}
