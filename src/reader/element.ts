@@ -31,7 +31,7 @@ function dress(element: Element, attributes: Attributes): void {
 
 /** A word that does something. */
 export function button(text: string, press: () => void, attributes: Attributes = {}): HTMLButtonElement {
-  const made = make('button', { type: 'button', class: 'press', ...attributes }, text);
+  const made = make('button', { type: 'button', ...attributes }, text);
   made.addEventListener('click', press);
   return made;
 }

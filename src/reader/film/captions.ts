@@ -1,9 +1,10 @@
+import { escaped } from '../../trial/cue.ts';
 import { make } from '../element.ts';
 import type { ClipData } from './clip-data.ts';
 
 /**
- * Shows the observations under the picture. A page opened from the disk may not load the captions file that lies beside
- * the clip, and a file may be missing: the cues then come from the page itself.
+ * Shows the observations under the picture. Where the captions of the page cannot be loaded, as from a file beside a page
+ * that was opened from the disk, the cues come from the page itself.
  */
 export function showCaptions(video: HTMLVideoElement, data: ClipData): void {
   const tracks = [...video.querySelectorAll('track')];
@@ -14,18 +15,15 @@ export function showCaptions(video: HTMLVideoElement, data: ClipData): void {
     const language = tracks[0]?.srclang ?? document.documentElement.lang;
     for (const track of tracks) track.remove();
     const track = video.addTextTrack('captions', data.captionsLabel, language);
-    for (const { from_s, to_s, text } of data.cues) track.addCue(new VTTCue(from_s, to_s, text));
+    for (const { from_s, to_s, text } of data.cues) track.addCue(new VTTCue(from_s, to_s, escaped(text)));
     track.mode = 'showing';
   };
-  const failed = tracks.length === 0 || tracks.some(({ readyState }) => readyState === HTMLTrackElement.ERROR);
-  if (location.protocol === 'file:' || failed) {
-    takeFromPage();
-    return;
-  }
-  for (const element of tracks) {
-    element.addEventListener('error', takeFromPage);
-    element.track.mode = 'showing';
-  }
+  if (tracks.length === 0 || tracks.some(({ readyState }) => readyState === HTMLTrackElement.ERROR)) takeFromPage();
+  else
+    for (const element of tracks) {
+      element.addEventListener('error', takeFromPage);
+      element.track.mode = 'showing';
+    }
 }
 
 /** What the mark cannot say by its place: the step, for the ear as well, and the time in the log. */
