@@ -1,5 +1,6 @@
 import type { Page } from '../../src/report/page.ts';
 import { chart, deepSection, heat, level, section, speed, standing, trace } from './sample-charts.ts';
+import { flowPages } from './sample-flow.ts';
 import { furtherPages } from './sample-further.ts';
 import { article, figure, link, note, page, part, prose, root, table } from './sample-parts.ts';
 
@@ -274,4 +275,12 @@ const runPage = page('run', `${root}runs/H-05/`, 'P1 deep bowl, 3.59 L of O1', {
   ],
 });
 
-export const pages: readonly Page[] = [home, seriesPage, standingPage, articlePage, runPage, ...furtherPages()];
+export const pages: readonly Page[] = [
+  home,
+  seriesPage,
+  standingPage,
+  articlePage,
+  runPage,
+  ...flowPages,
+  ...furtherPages(),
+];

@@ -4,12 +4,17 @@ import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildSite, pictureMemo } from '../../src/host/site/build.ts';
 import type { Page } from '../../src/report/page.ts';
+import { noMedia } from '../../src/host/site/shown.ts';
+import { flowTexts } from './sample-flow.ts';
+import { sampleMedia } from './sample-media.ts';
 import { frame, pages } from './sample.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'dipmark-site-'));
 const out = join(folder, 'site');
-const files = [{ path: 'series/hill-bowl/ledger.json', text: '{"figures": []}\n' }];
+const files = [{ path: 'series/hill-bowl/ledger.json', text: '{"figures": []}\n' }, ...flowTexts];
 const memo = pictureMemo();
+let shown = noMedia;
+let done: () => void;
 
 function filesBelow(root: string, below = ''): readonly string[] {
   return readdirSync(join(root, below)).flatMap((name) => {
@@ -28,9 +33,11 @@ const valuesOf = (html: string, name: string) =>
   ].map(([, value]) => value!);
 
 beforeAll(async () => {
-  await buildSite({ pages, files, frame, out, memo });
+  ({ shown, close: done } = await sampleMedia(join(folder, 'book'), pages));
+  await buildSite({ pages, files, frame, shown, out, memo });
 });
 afterAll(() => {
+  done();
   rmSync(folder, { recursive: true, force: true });
 });
 
@@ -53,9 +60,14 @@ describe('every page', () => {
       const html = read(path);
       const policy = /Content-Security-Policy" content="([^"]+)"/.exec(html)?.[1];
       expect(policy).toContain("default-src 'none'");
+      expect(policy).toContain("script-src 'self'; media-src 'self' data:; connect-src 'none'");
       expect(policy).not.toContain('unsafe');
       const tags = tagsOf(html);
-      expect(tags.filter((tag) => /^<(?:script|style|iframe|object|embed|base)\b/i.test(tag))).toEqual([]);
+      expect(tags.filter((tag) => /^<(?:style|iframe|object|embed|base)\b/i.test(tag))).toEqual([]);
+      // A script is a file of the site, or data that no browser runs.
+      const own =
+        /^<script (?:defer src="(?:\.\.\/)+assets\/(?:film|grading)\.js"|type="application\/json" class="[a-z-]+")>$/;
+      expect(tags.filter((tag) => tag.startsWith('<script') && !own.test(tag))).toEqual([]);
       expect(tags.filter((tag) => / (?:style|on[a-z]+)=/i.test(tag))).toEqual([]);
     }
   });
@@ -143,7 +155,7 @@ describe('code', () => {
 describe('a build', () => {
   it('of the same pages is the same bytes', async () => {
     const again = join(folder, 'again');
-    await buildSite({ pages, files, frame, out: again });
+    await buildSite({ pages, files, frame, shown, out: again });
     expect(filesBelow(again)).toEqual(filesBelow(out));
     for (const path of filesBelow(out))
       expect(readFileSync(join(again, path)).equals(readFileSync(join(out, path)))).toBe(true);

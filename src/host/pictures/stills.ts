@@ -5,7 +5,15 @@ import type { Finding } from '../../finding/finding.ts';
 import type { MediaFile } from '../../trial/series.ts';
 import { placeInBook } from '../disk/inside.ts';
 import { encodeStill } from './encode.ts';
-import { damaged, notAPicture, stillNameTwice, stillNotDecoded, tooManyBytes, type StillTrouble } from './texts.ts';
+import {
+  animation,
+  damaged,
+  notAPicture,
+  stillNameTwice,
+  stillNotDecoded,
+  tooManyBytes,
+  type StillTrouble,
+} from './texts.ts';
 
 /** A still in the sizes of a page; the files lie in the store until the site takes them over. */
 export interface MadeStill {
@@ -80,6 +88,8 @@ export async function makeStills(input: {
 async function decoded(folder: string, file: MediaFile, store: StillStore): Promise<MadeStill | StillTrouble> {
   if (file.sha256 === null || file.size > mostBytes) return tooManyBytes(file.size, mostBytes);
   if (!isPicture(file.head)) return notAPicture();
+  // A decoder would give its first frame without a word.
+  if (isAnimatedPng(latin(file.head))) return animation();
   const known = store.known.get(file.sha256);
   if (known !== undefined) return known;
   const place = placeInBook(folder, file.path);
@@ -90,7 +100,11 @@ async function decoded(folder: string, file: MediaFile, store: StillStore): Prom
 }
 
 /** By its first bytes, before any decoder sees it: PNG, JPEG or WebP. */
-function isPicture(head: Uint8Array): boolean {
-  const text = Array.from(head.subarray(0, 12), (byte) => String.fromCharCode(byte)).join('');
-  return /^\x89PNG\r\n\x1a\n|^\xff\xd8\xff|^RIFF[^]{4}WEBP/.test(text);
-}
+const isPicture = (head: Uint8Array): boolean =>
+  /^\x89PNG\r\n\x1a\n|^\xff\xd8\xff|^RIFF[^]{4}WEBP/.test(latin(head.subarray(0, 12)));
+
+/** `acTL` is the head of an animation; it stands before the pixels or not at all (PNG specification, third edition). */
+const isAnimatedPng = (head: string): boolean =>
+  head.startsWith('\x89PNG') && head.slice(0, Math.max(0, head.indexOf('IDAT'))).includes('acTL');
+
+const latin = (bytes: Uint8Array): string => Buffer.from(bytes).toString('latin1');

@@ -86,7 +86,7 @@ export function clipFigure(clip: ClipView, page: string, beside: BesideView): Cl
     chapters: beside.textOf(chapters) === null ? null : relative(page, chapters),
     track: text === null ? null : `data:text/vtt;charset=utf-8,${encodeURIComponent(text)}`,
     language: beside.language,
-    traces: clip.traces === null ? '' : `picture-${clip.traces}`,
+    traces: clip.traces ?? '',
     data: scriptData({ pieces, steps, cues, captionsLabel: 'Observations' }),
   };
 }
