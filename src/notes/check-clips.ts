@@ -4,7 +4,7 @@ import type { Clip } from '../trial/flow.ts';
 import type { Run } from '../trial/run.ts';
 import type { MediaFile } from '../trial/series.ts';
 import { filmKind, saysWhereFilmed } from './film.ts';
-import { clipLeftOut } from './flow-fields.ts';
+import { filmLeftOut } from './flow-fields.ts';
 import { isBareName } from './inside.ts';
 import { leftOutOf, type Parts, partAt } from './parts.ts';
 import * as say from './texts-media.ts';
@@ -36,11 +36,11 @@ export function checkClips(
 const outside = (clip: Clip, home: string, run: Run): Finding[] =>
   isBareName(clip.file)
     ? []
-    : leftOutOf(run, clip, 'file', say.notBare(clip.file, home, 'file: F-01.webm'), clipLeftOut);
+    : leftOutOf(run, clip, 'file', say.notBare(clip.file, home, 'file: F-01.webm'), filmLeftOut);
 
 function checkFile(clip: Clip, home: string, run: Run, media: ReadonlyMap<string, MediaFile>): Finding[] {
   const file = media.get(`${home}${clip.file}`);
-  const tell = (told: Parameters<typeof leftOutOf>[3]): Finding[] => leftOutOf(run, clip, 'file', told, clipLeftOut);
+  const tell = (told: Parameters<typeof leftOutOf>[3]): Finding[] => leftOutOf(run, clip, 'file', told, filmLeftOut);
   if (!file) {
     const beside = [...media.keys()].flatMap((path) => (path.startsWith(home) ? [path.slice(home.length)] : []));
     return clip.kept === null ? tell(say.clipMissing(clip.file, nearest(clip.file, beside))) : [];

@@ -17,7 +17,8 @@ import {
 } from './fields.ts';
 
 /** What becomes of a part of a flow trial that cannot be read; the run and its logged figures stand without it. */
-export const clipLeftOut = 'This clip is left out; the run stands without it.';
+export const clipLeftOut = 'This clip is left out, and with it its captions; the run stands without them.';
+export const filmLeftOut = 'This clip is left out; its captions are read all the same.';
 export const observationLeftOut = 'This observation is left out; the run stands without it.';
 export const observationsLeftOut = 'These observations are left out; the run stands without them.';
 export const stillLeftOut = 'This still is left out; the run stands without it.';

@@ -53,19 +53,23 @@ export function toObservations(block: Block, path: string, note: InNote): Observ
   });
 }
 
-/** The clip of this run by its file; told when it is none of them. */
-export function clipNamed(file: string, path: string, { clips, into }: InNote): Clip | null {
-  const clip = clips.find((c) => c.file === file) ?? null;
+/** The clip of this run by its file; told when it is none of them. Of one that was left out only the name is known. */
+export function clipNamed(file: string, path: string, { clips, clipsLeftOut, into }: InNote): NamedClip | null {
+  const clip = clips.find((c) => c.file === file);
+  if (clip) return clip;
+  if (clipsLeftOut.includes(file)) return { file, length_s: null };
   const files = clips.map((c) => c.file);
-  if (clip === null) tellAt(into, path, say.clipUnknown(file, nearest(file, files), files));
-  return clip;
+  tellAt(into, path, say.clipUnknown(file, nearest(file, files), files));
+  return null;
 }
+
+type NamedClip = Pick<Clip, 'file' | 'length_s'>;
 
 /** A time in a clip needs its clip and lies in it. `clip` is null where its name was told to be wrong. */
 export function tellTime(
   at: Timecode,
   path: string,
-  { clip, for_s }: { readonly clip: Clip | null | 'none'; readonly for_s: number },
+  { clip, for_s }: { readonly clip: NamedClip | null | 'none'; readonly for_s: number },
   { into }: InNote,
 ): void {
   if (clip === 'none') tellAt(into, path, say.atWithoutClip());

@@ -21,6 +21,8 @@ export interface InNote {
   readonly head: NoteHead;
   readonly into: Into;
   readonly clips: readonly Clip[];
+  /** Files of the clips that were left out: whoever names one of them is not told a second time. */
+  readonly clipsLeftOut: readonly string[];
 }
 
 /** The parts of a flow trial as the note has them. A part in which something is wrong is left out alone. */
@@ -32,7 +34,8 @@ export function toFlow(v: FlowValues & { readonly trial: TrialKind }, head: Note
     if (before.some(({ file }) => file === clip.file)) tellAt(into, `${path}.file`, say.clipTwice(clip.file));
     return toClip(clip, path, { head, into });
   });
-  const note = { head, into, clips };
+  const typed = [...head.typed].flatMap(([path, file]) => (/^clips\.\d+(\.file)?$/.test(path) ? [file] : []));
+  const note = { head, into, clips, clipsLeftOut: typed.filter((file) => !clips.some((c) => c.file === file)) };
   return {
     clips,
     observations: kept(v.observations, 'observations', fields.observationsLeftOut, into, (block, path) =>
@@ -66,7 +69,7 @@ function kept<V, T>(
   return made;
 }
 
-function toClip(v: EntryOf<'clips'>, path: string, { head, into }: Omit<InNote, 'clips'>): Clip {
+function toClip(v: EntryOf<'clips'>, path: string, { head, into }: Pick<InNote, 'head' | 'into'>): Clip {
   for (const [i, { clip }] of (v.pieces ?? []).entries()) {
     const before = v.pieces?.[i - 1]?.clip;
     if (before ? clip.value_s <= before.value_s : clip.value_s !== 0)

@@ -14,10 +14,13 @@ export function pictureKind(head: Uint8Array): PictureKind {
   return text.startsWith('<') && /<svg[\s>]/i.test(text) ? 'SVG' : null;
 }
 
-/** Width and height in pixels; null when the bytes at hand do not say. The library throws on what it cannot read. */
+/**
+ * Width and height in pixels; null when the bytes at hand do not say. The library throws on what it cannot read, and reads on
+ * behind a part of a larger buffer, so that it is given a copy.
+ */
 export function pictureSize(head: Uint8Array): { readonly width: number; readonly height: number } | null {
   try {
-    const { width, height } = imageSize(head);
+    const { width, height } = imageSize(head.slice());
     return width > 0 && height > 0 ? { width, height } : null;
   } catch {
     return null;

@@ -24,7 +24,8 @@ interface Line {
 
 /**
  * Cues of a WebVTT file whose line ends are made one. Blocks are parted as a player parts them; what a player would pass over
- * without a word is told here. NOTE, STYLE and REGION blocks, identifiers and settings of cues are passed over.
+ * without a word is told here. NOTE, STYLE, REGION and ATTRIBUTES blocks, identifiers and
+ * settings of cues are passed over.
  *
  * source             WebVTT: The Web Video Text Tracks Format (W3C), sections on syntax and on parsing
  */
@@ -84,7 +85,8 @@ function readBlock(block: readonly Line[]): VttCue | { span: Span; told: Told } 
     return arrow ? { span: spanOf(arrow), told: say.timeInNote() } : null;
   }
   const at = isTime(first) ? 0 : second && isTime(second) ? 1 : -1;
-  if (at < 0) return /^(STYLE|REGION)[ \t]*$/.test(first.text) ? null : { span: spanOf(first), told: say.noTimes() };
+  if (at < 0)
+    return /^(STYLE|REGION|ATTRIBUTES)[ \t]*$/.test(first.text) ? null : { span: spanOf(first), told: say.noTimes() };
   const line = block[at]!;
   const times = readTimes(line);
   if ('told' in times) return times;
