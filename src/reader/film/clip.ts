@@ -68,7 +68,10 @@ const clockWords = ({ pieces }: ClipData, log_s: number | null): string =>
 /** The film chart is drawn twice, for much room and for little; both are marked. */
 function tracesOf(figure: HTMLElement, data: ClipData, use: Parameters<typeof fieldOver>[2]) {
   const id = figure.dataset['traces'] ?? '';
-  const chart = id === '' || data.pieces.length === 0 ? null : document.getElementById(`picture-${id}`);
+  const chart =
+    id === '' || data.pieces.length === 0
+      ? null
+      : (document.getElementById(`picture-${id}`) ?? document.getElementById(id));
   return [...(chart?.querySelectorAll('svg') ?? [])].flatMap((svg) => {
     const clock = clockOf(svg);
     return clock === null ? [] : [{ mark: markOn(svg, clock, data.pieces), field: fieldOver(svg, clock, use) }];
