@@ -35,10 +35,8 @@ const hillWords = { ...windowWords, ...spinWords, ...loadWords };
 /** The whole demo book, path → text. Same seed, same text. */
 export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
   const { seed, quiet } = wanted;
-  const calibration = drawCalibration(instruments, quiet ? still : stream(seed, 0, 1));
-  const making = { seed, quiet, calibration, gear: hillGear, spin: hillSpin };
-  const plans = runOrder();
-  const choice = chooseDraw(plans, making, wanted.select);
+  const { plans, choice, making } = drawn(wanted);
+  const { calibration } = making;
   const files = new Map<string, string>([
     ['book.md', bookText],
     ...seriesTexts({ seed, draws: choice.draws, select: wanted.select }),
@@ -58,6 +56,19 @@ export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
   files.set('hill-bowl/truth.json', truthText({ seed, quiet, choice, calibration, made }));
   for (const [path, text] of olderSeries({ seed, quiet })) files.set(path, text);
   return files;
+}
+
+/** The flow runs alone, for those who draw what was seen in them. */
+export function flownRuns(wanted: Wanted): readonly MadeRun[] {
+  const { plans, choice, making } = drawn(wanted);
+  return plans.filter((p) => p.trial === 'flow').map((p) => makeRun(p, choice.drawn.get(p.id)!, making, null));
+}
+
+function drawn({ seed, quiet, select }: Wanted) {
+  const calibration = drawCalibration(instruments, quiet ? still : stream(seed, 0, 1));
+  const making = { seed, quiet, calibration, gear: hillGear, spin: hillSpin };
+  const plans = runOrder();
+  return { plans, making, choice: chooseDraw(plans, making, select) };
 }
 
 /** What a flow note says beside the log, and the captions of its clip. */

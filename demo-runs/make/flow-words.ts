@@ -26,7 +26,7 @@ export const seenAs: Readonly<Record<GradeKind, readonly [string, string, string
   ],
   bubble: [
     'oil clear, grid sharp',
-    'single bubbles, few enough to count',
+    'single bubbles that can be counted',
     'many bubbles, grid readable',
     'milky, grid lost, lamp to be made out',
     'opaque, foam against the window',

@@ -30,7 +30,7 @@ const others: Readonly<
   },
   'F-05': {
     ...{ rpm: 520, name: 'mist', offset_s: 2.6, event: 'first mist off the back wall' },
-    caption: 'What comes back off the wall breaks up to mist.',
+    caption: 'What comes back off the wall hangs as mist.',
   },
   'F-02': {
     ...{ rpm: 390, name: 'edge', offset_s: 7 },
