@@ -3,6 +3,7 @@ import { shown } from '../trial/figures.ts';
 import { articleWords, litresWords } from './cite.ts';
 import { numberText, quantityText } from './digits.ts';
 import type { Block, LevelData, SectionData } from './page.ts';
+import { flat, heights, insideOf, mm, shapeOf } from './section-shape.ts';
 import { row, table } from './spans.ts';
 import { derivedOf, type View } from './view.ts';
 
@@ -13,38 +14,16 @@ interface FillMark {
   readonly article: string;
 }
 
-/** A drawing that stands alone, level, with nothing running in it. */
-export const flat = { frame: null, tilt: 0, running: [], dimensions: [], race: null } as const;
-
-const mm = (z_m: number): number => shown('static-level', z_m);
-const degrees = (rad: number): number => (rad * 180) / Math.PI;
-
 /** Section of the housing to scale, with the fills that were run standing in it. */
 export function sectionDrawing(view: View, article: Article, id: string): Block | null {
-  const { profile } = article;
-  if (profile === null || profile.wall.length === 0) return null;
-  const { rig } = view;
+  const inside = insideOf(view, article);
+  if (inside === null) return null;
   const fills = fillsOf(view, article.id);
-  const line = (points: readonly { x_m: number; z_m: number }[]): [number, number][] =>
-    points.map(({ x_m, z_m }) => [mm(x_m), mm(z_m)]);
   const data: SectionData = {
     kind: 'section',
     ...flat,
-    ringRadius: mm(rig.ringRadius_m),
-    wall: line(profile.wall),
-    tray: profile.tray === null ? null : line(profile.tray),
-    shroud:
-      profile.shroud === null
-        ? null
-        : {
-            radius: mm(profile.shroud.radius_m),
-            from: degrees(profile.shroud.from_rad),
-            to: degrees(profile.shroud.to_rad),
-          },
+    ...shapeOf(view, inside, article.id),
     levels: fills.map(({ z_m, label }) => ({ z: mm(z_m), label })),
-    lips: heights(view),
-    pinion: { offset: mm(rig.offset_m) },
-    mark: view.marks.get(article.id) ?? 0,
   };
   return {
     kind: 'chart',
@@ -52,9 +31,7 @@ export function sectionDrawing(view: View, article: Article, id: string): Block 
       id,
       title: `Section of ${articleWords(view, article.id)} with the ring gear, to scale`,
       alternative: `Section along the axle, to scale in millimetres: the ring gear, the inside of ${articleWords(view, article.id)} behind it, ${fills.length === 0 ? 'no fill' : `oil standing at ${fills.map(({ label }) => label).join(', ')}`}${data.lips.length === 0 ? '' : `, and ${data.lips.map(({ label }) => label).join(' and ')}`}.`,
-      caption: [
-        'To scale, seen along the axle. Lines of the inside are for the drawing only; no figure comes from them.',
-      ],
+      caption: [`To scale, seen along the axle. ${inside.words}`],
       data,
       table: table(
         `${id}-table`,
@@ -62,7 +39,7 @@ export function sectionDrawing(view: View, article: Article, id: string): Block 
         [
           ...fills.map(({ label, z_m }) => row(`oil at rest, ${label}`, numberText(mm(z_m), 1))),
           ...data.lips.map(({ label, z }) => row(label, numberText(z, 0))),
-          row('bottom of the ring gear', numberText(-mm(rig.ringRadius_m), 0)),
+          row('bottom of the ring gear', numberText(-data.ringRadius, 0)),
         ],
       ),
     },
@@ -128,9 +105,3 @@ export function fillsOf(view: View, article: string): readonly FillMark[] {
     }
   return [...marks.values()].sort((a, b) => a.volume_m3 - b.volume_m3);
 }
-
-const heights = ({ rig }: View): { z: number; label: string }[] =>
-  [
-    { z_m: rig.tubeLip_z_m, label: 'tube lip' },
-    { z_m: rig.fillerLip_z_m, label: 'filler lip' },
-  ].flatMap(({ z_m, label }) => (z_m === null ? [] : [{ z: mm(z_m), label }]));

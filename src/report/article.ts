@@ -7,9 +7,10 @@ import { articleSpan, articleWords, cellDetail, citedValue, doubtOf, figureWords
 import { quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, MarginNote, Page, Section, Span, TableRow } from './page.ts';
-import { runRow } from './runs.ts';
+import { pairsWith, sheetName } from './pairs.ts';
+import { runHeads, runRow } from './runs.ts';
 import { capital, facts, fold, link, listOf, listed, prose, row, section, tableBlock, verdict } from './spans.ts';
-import { bearingSpans, isLoss } from './standing-chart.ts';
+import { besideTheLoss, isLoss } from './supply.ts';
 import { rankOf } from './figure-order.ts';
 import { effectFigure, isMain } from './standing-words.ts';
 import type { View } from './view.ts';
@@ -43,7 +44,7 @@ export function articlePage(view: View, article: Article): Page {
             [listOf(article.differences.map((text) => [text]))],
             [standsIn(view, article)],
           ),
-      effectsSection(view, article, effects),
+      effectsSection(view, effects),
       article.levelTable === null
         ? null
         : section('level', 'Where the oil stands', [levelChart(view, article)], [adviceNote(article)]),
@@ -104,7 +105,7 @@ const isHeadline = (view: View, effect: Effect): boolean =>
   effect.cell.tilt_ratio === 0 &&
   effect.against.tilt_ratio === 0;
 
-function effectsSection(view: View, article: Article, effects: readonly Effect[]): Section | null {
+function effectsSection(view: View, effects: readonly Effect[]): Section | null {
   if (effects.length === 0) return null;
   const ordered = [...effects]
     .filter(({ quantity }) => quantity !== 'spin-torque')
@@ -136,7 +137,7 @@ function effectsSection(view: View, article: Article, effects: readonly Effect[]
       main.length === 0 ? null : of('effects-main', main),
       ...more.map(([id, heading, list]) => (list.length === 0 ? null : fold(heading, of(id, list)))),
     ],
-    losses.length === 0 ? [] : [besideNote(view, article, losses[0]!)],
+    losses.length === 0 ? [] : [besideTheLoss(view, losses[0]!.cell, true)],
   );
 }
 
@@ -168,25 +169,26 @@ const fillOrder = ({ cell }: Effect): number => cell.fill_m3;
 const withWords = (view: View, cell: Cell): string =>
   `${cellDetail(cell)}${cell.oil === view.series.baseline.oil ? '' : `, ${cell.oil}`}`;
 
-/** Less loss may mean less oil at the pinion. */
-const besideNote = (view: View, article: Article, effect: Effect): MarginNote => ({
-  name: 'Beside the loss.',
-  text: [
-    `Pinion bearing above sump in ${article.id}, ${cellDetail(effect.cell)}: `,
-    ...bearingSpans(view, { cell: effect.cell, effect }),
-    '. Pinion supply not graded here yet.',
-  ],
-});
-
 function runsSection(view: View, article: Article): Section {
+  const pairs = pairsWith(view, article.id);
   const runs = view.runs.filter((run) => run.article === article.id).sort((a, b) => a.order - b.order);
   return section('runs', 'Runs', [
     runs.length === 0
       ? prose('None that can be shown.')
       : tableBlock(
           'article-runs',
-          ['run', 'number order', 'date', 'wide article and fill', 'oil', 'status', 'number main figure'],
-          runs.map((run) => runRow(view, run)),
+          runHeads(view, true),
+          runs.map((run) => runRow(view, run, true)),
+        ),
+    pairs.length === 0
+      ? null
+      : prose(
+          'Behind the window, side by side: ',
+          ...listed(
+            pairs.map(({ left, right, path }) => [link(path, `${sheetName(left)} and ${sheetName(right)}`)]),
+            '; ',
+          ),
+          '.',
         ),
   ]);
 }

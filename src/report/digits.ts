@@ -19,7 +19,9 @@ export const wholeOf = (figure: Figure, withUs = false): string =>
 
 /** The value with its unit, for a column whose neighbour holds the ±. */
 export const valueOf = (figure: Figure, withUs = false): string =>
-  spelled(figure, withUs, (m) => signed(figure, m.value, withUnit(m.value, m.unit)));
+  isBand(figure)
+    ? bandText(figure, withUs)
+    : spelled(figure, withUs, (m) => signed(figure, m.value, withUnit(m.value, m.unit)));
 
 export function plusMinusOf(figure: Figure): string {
   if (isBand(figure)) return 'band';
@@ -117,7 +119,7 @@ const secondsInMinute = 60;
 const isUncertain = (u: number | null): u is number => u !== null && u > 0 && Number.isFinite(u);
 
 function spelled(figure: Figure, withUs: boolean, spell: (written: Measured) => string): string {
-  if (isBand(figure)) return bandText(figure, withUs);
+  if (isBand(figure)) return `${bandText(figure, withUs)} (${figure.class})`;
   if (figure.value === null) return boundText(figure, withUs);
   const uneven = unevenOf(figure);
   if (uneven !== null) return spell(uneven.written);
@@ -160,7 +162,7 @@ function unevenOf(figure: Figure): { readonly fromTo: string; readonly written: 
 const isBand = ({ value, bound, interval: [low, high] }: Figure): boolean =>
   value === null && bound === null && low !== null && high !== null;
 
-/** "3 to 18 W (model estimate)", to the place that tells its ends apart. */
+/** "3 to 18 W", to the place that tells its ends apart; a sentence adds its class. */
 function bandText(figure: Figure, withUs: boolean): string {
   const [low, high] = figure.interval as readonly [number, number];
   const spell = (from: number, to: number, unit: string): string => {
@@ -172,7 +174,7 @@ function bandText(figure: Figure, withUs: boolean): string {
     : [];
   const [from, to] = us;
   const other = from == null || to == null ? null : spell(from.value, to.value, to.unit);
-  return `${bracketed(spell(toDisplay(figure, low), toDisplay(figure, high), unitOf(figure)), other)} (${figure.class})`;
+  return bracketed(spell(toDisplay(figure, low), toDisplay(figure, high), unitOf(figure)), other);
 }
 
 function boundText(figure: Figure, withUs: boolean): string {

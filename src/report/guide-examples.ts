@@ -79,6 +79,7 @@ instruments:
     zero-policy: before-after
   - { id: encoder, measures: speed, what: input shaft, range: [0 rpm, 6000 rpm], accuracy: ± 0.01 % of reading }
   - { id: sump-probe, measures: temperature, what: sump, range: [0 °C, 150 °C], accuracy: ± 0.3 K (k=2) }
+  - { id: glass, measures: level, what: rule on the window, range: [-130 mm, 0 mm], accuracy: ± 1 mm }
 maps:
   bench:
     delimiter: ";"
@@ -88,7 +89,17 @@ maps:
     columns:
       n_in:   { is: pinion-speed, unit: rpm, instrument: encoder }
       tq_in:  { is: torque-in, unit: N·m, instrument: torque-in }
-      T_sump: { is: sump, unit: °C, instrument: sump-probe, plausible: [-40 °C, 200 °C], max-step: 2 K/s }`,
+      T_sump: { is: sump, unit: °C, instrument: sump-probe, plausible: [-40 °C, 200 °C], max-step: 2 K/s }
+  film:                      # a flow trial also logs the level, and the flash that ties the camera
+    delimiter: ";"
+    decimal: ","
+    header: 1
+    clock: { column: t_s, unit: s }
+    columns:
+      n_in:   { is: pinion-speed, unit: rpm, instrument: encoder }
+      T_sump: { is: sump, unit: °C, instrument: sump-probe }
+      z:      { is: level, unit: mm, instrument: glass }
+      what:   { is: event }`,
   },
   {
     id: 'note-plan',

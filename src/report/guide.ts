@@ -1,5 +1,6 @@
 import { noteExamples } from './guide-examples.ts';
 import { everyField } from './guide-fields.ts';
+import { flowGuide } from './guide-flow.ts';
 import type { Page } from './page.ts';
 import { code, link, listOf, prose, section, strong } from './spans.ts';
 
@@ -150,11 +151,12 @@ export function guidePage(): Page {
           everyField(note.kind),
         ]),
       ),
+      flowGuide(),
       section('does-not', 'What it does not do', [
         listOf([
           ['It drives no rig and watches no trial. It reads what was written and logged.'],
           ['It releases nothing to run, and gives no word on durability, fitness or law.'],
-          ['It grades no picture, fills no gap and smooths nothing unseen.'],
+          ['It grades no picture: people do. It fills no gap and smooths nothing unseen.'],
           ['It forms no difference between runs whose conditions do not match; it says which condition.'],
           ['It gives a rank to nobody: it says what is separated, and by how much.'],
         ]),
@@ -171,4 +173,6 @@ const folder = `millrace/
     plan.md
     articles/A0.md  A1.md
     oils/L1.md
-    runs/S-01.md  S-01.csv`;
+    runs/S-01.md  S-01.csv
+    runs/F-01.md  F-01.csv  F-01.mp4  F-01.vtt
+    pictures/F-01-200.png`;

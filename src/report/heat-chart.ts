@@ -5,6 +5,7 @@ import type { QuantityName } from '../trial/figures.ts';
 import { articleWords, cellDetail, cellFigures, citedValue, doubtOf, runFigures } from './cite.ts';
 import type { Bar, Block, HeatData } from './page.ts';
 import { row, table } from './spans.ts';
+import { besideCells, reachHead } from './supply.ts';
 import { derivedOf, groupBy, type View } from './view.ts';
 
 interface HeatRow {
@@ -42,13 +43,22 @@ export function heatChart(view: View): Block | null {
       data,
       table: table(
         'heat-table',
-        ['wide article and fill', 'number heat made', 'number 95 %', 'number shed', 'number 95 %'],
+        [
+          'wide article and fill',
+          'number heat made',
+          'number 95 %',
+          'number shed',
+          'number 95 %',
+          `number ${reachHead(view)}`,
+          'number pinion bearing above sump',
+        ],
         rows.map((r) =>
           row(
             label(r),
             ...[r.made, r.shed].flatMap((figure) =>
               figure ? [citedValue(view, figure), doubtOf(figure)] : ['not formed', '—'],
             ),
+            ...besideCells(view, r.cell),
           ),
         ),
       ),

@@ -2,7 +2,7 @@ import { sectionDrawing } from './article-drawing.ts';
 import type { BookInput } from './input.ts';
 import type { Page, Section, Span } from './page.ts';
 import { link, listOf, prose, section } from './spans.ts';
-import { standingOneLine } from './series.ts';
+import { besideTheLead, standingOneLine } from './series-words.ts';
 import { articleSpan } from './cite.ts';
 import type { View } from './view.ts';
 
@@ -56,13 +56,14 @@ function seriesSection(view: View, first: boolean): Section {
         '.',
       ),
     ],
-    baseline
-      ? [
-          {
+    [
+      baseline
+        ? {
             name: first && drawing !== null ? 'Drawn above.' : 'Compared with.',
             text: [articleSpan(view, baseline.id), ', the baseline of the series.'],
-          },
-        ]
-      : [],
+          }
+        : null,
+      besideTheLead(view),
+    ],
   );
 }

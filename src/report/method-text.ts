@@ -31,6 +31,39 @@ export const methodText: readonly Section[] = [
     ),
   ]),
   section(
+    'flow',
+    'Behind the window',
+    [
+      prose(
+        'A flow trial gives no loss. It gives the running level and its swing at each step, the level after the stop, and grades of what is seen. The way up and the way down are told apart and never averaged.',
+      ),
+      listOf([
+        [
+          'Two people grade the same clips apart. What stands is the joint look, or what all observers gave alone; otherwise nothing stands and the page says between what it is open.',
+        ],
+        [
+          'Agreement is counted on first grades only: equal, within one, and quadratic-weighted kappa. What fails the rule of the series is labelled ',
+          verdict('not usable'),
+          ' wherever it stands.',
+        ],
+        [
+          'Film and log are tied by one flash that both saw; every cue, step and mark follows from it and from where the clip was cut.',
+        ],
+        [
+          'Air in the oil is told only where oil was weighed. One level alone cannot part air from oil in flight.',
+        ],
+      ]),
+    ],
+    [
+      {
+        name: 'Not the hot axle.',
+        text: [
+          'The pattern goes with the centrifugal ratio and the Reynolds number. Cold oil at the same speed is another picture; the sheet says by how much.',
+        ],
+      },
+    ],
+  ),
+  section(
     'spin',
     'Spin loss',
     [

@@ -26,16 +26,26 @@ function typedFields(view: View, { typed }: NoteHead): readonly (readonly [strin
   return view.house ? fields : fields.filter(([field]) => !personal.test(field));
 }
 
-/** Items of a list share a row: "steps: 60 rpm, 120 rpm"; "cells 3: trial spin, article P1". */
+/** Items of a list share a row: "steps: 60 rpm, 120 rpm"; "cells 3: trial spin, article P1"; graded steps have a row each. */
 function inRows(fields: readonly (readonly [string, string])[]): ReadonlyMap<string, string> {
   const rows = new Map<string, string>();
   for (const [field, typed] of fields) {
-    const [, list, index, rest] = /^(.*?)\.(\d+)(?:\.(.+))?$/.exec(field) ?? [];
-    const row = list === undefined ? field : rest === undefined ? list : `${list} ${String(Number(index) + 1)}`;
-    const part = rest === undefined || /^\d+$/.test(rest) ? typed : `${rest} ${typed}`;
+    const { row, name } = rowOf(field);
+    const part = name === '' ? typed : `${name} ${typed}`;
     rows.set(row, rows.has(row) ? `${rows.get(row)!}, ${part}` : part);
   }
   return rows;
 }
 
-const personal = /(^|\.)(operators|released-by|by|cautions-by)(\.|$)/;
+function rowOf(field: string): { readonly row: string; readonly name: string } {
+  const [, list, index, rest] = /^(.*?)\.(\d+)(?:\.(.+))?$/.exec(field) ?? [];
+  if (list === undefined) return { row: field, name: '' };
+  if (rest === undefined) return { row: list, name: '' };
+  const row = `${list} ${String(Number(index) + 1)}`;
+  const [, step, of] = /^steps\.(.+)\.([^.]+)$/.exec(rest) ?? [];
+  if (step !== undefined) return { row: `${row}, ${step}`, name: of! };
+  const part = rest.replace(/\.\d+$/, '').replace(/\.(\d+)\./g, (_, n: string) => ` ${String(Number(n) + 1)} `);
+  return { row, name: /^\d+$/.test(rest) ? '' : part };
+}
+
+const personal = /(^|\.)(operators|released-by|by|cautions-by|observer)(\.|$)/;

@@ -134,7 +134,7 @@ export interface ClipView {
   readonly steps: readonly { readonly name: string; readonly from_s: number; readonly to_s: number }[];
   /** Log time = clip time + offset, within each piece; empty when clip and logger are not tied. */
   readonly pieces: readonly { readonly clip_s: number; readonly to_clip_s: number; readonly offset_s: number }[];
-  /** Id of the film chart on the page that the mark runs on. */
+  /** Element of the film chart on the page that the mark runs on: `picture-` and the id of the chart. */
   readonly traces: string | null;
 }
 

@@ -3,6 +3,9 @@ import { allRelations, chapters } from '../physics/all.ts';
 import { articlePage } from './article.ts';
 import { cautionsPage } from './cautions-page.ts';
 import { checksPage } from './finding-words.ts';
+import { flowMenu } from './flow-menu.ts';
+import { gradesPage } from './grades.ts';
+import { gradingPage } from './grading.ts';
 import { guidePage } from './guide.ts';
 import { homePage } from './home.ts';
 import type { BookInput, SeriesInput } from './input.ts';
@@ -10,12 +13,15 @@ import { ledgerPage } from './ledger-page.ts';
 import { methodPage } from './method.ts';
 import { oilPage } from './oil.ts';
 import type { Page } from './page.ts';
+import { pairsOf } from './pairs.ts';
 import { planPage } from './plan.ts';
 import { rigPage } from './rig.ts';
 import { runPages } from './runs.ts';
 import { seriesPage } from './series.ts';
+import { pairPage } from './side-by-side.ts';
+import { sideBySidePage } from './side-by-side-list.ts';
 import { standingPage } from './standing.ts';
-import { viewOf } from './view.ts';
+import { viewOf, type View } from './view.ts';
 import { wordsPage } from './words.ts';
 import { workingPages } from './working.ts';
 
@@ -31,9 +37,20 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
     ...(view.rigShown ? [rigPage(view)] : []),
     ...(view.plan ? [planPage(view, view.plan)] : []),
     ...runPages(view),
+    ...flowPages(view),
     ledgerPage(view),
     ...workingPages(view, relationTitles),
     checksPage(view),
+  ];
+}
+
+/** What the flow trials of a series call for, beside their own sheets. */
+function flowPages(view: View): readonly Page[] {
+  const menu = flowMenu(view.input);
+  return [
+    ...(menu.grades ? [gradesPage(view)] : []),
+    ...(menu.sideBySide ? [sideBySidePage(view), ...pairsOf(view).pairs.map((pair) => pairPage(view, pair))] : []),
+    ...(menu.grading ? [gradingPage(view)] : []),
   ];
 }
 

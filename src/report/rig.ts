@@ -1,4 +1,3 @@
-import { flat } from './article-drawing.ts';
 import type { Figure } from '../ledger/figure.ts';
 import { rpm } from '../ledger/ids.ts';
 import { quantityKinds, shown, type QuantityName } from '../trial/figures.ts';
@@ -9,6 +8,7 @@ import { numberText, quantityText, rangeText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, Page, Section, SectionData, Span } from './page.ts';
 import { capital, code, facts, fold, link, listed, listOf, prose, row, section, table, tableBlock } from './spans.ts';
+import { flat } from './section-shape.ts';
 import type { View } from './view.ts';
 
 /** The rig: what lies inside the loss figure, the heights that oil meets, and every instrument. */

@@ -6,17 +6,9 @@ import { cited, runFigures, inCelsius } from './cite.ts';
 import { givenText, quantityText, uncertaintyText } from './digits.ts';
 import type { Block, Chart, MarginNote, Page, Span, TraceData } from './page.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
-import {
-  beforePower,
-  besideTheLoss,
-  givesSection,
-  howSure,
-  leadOf,
-  remarksNote,
-  runLink,
-  runPage,
-} from './run-parts.ts';
+import { beforePower, givesSection, howSure, leadOf, remarksNote, runLink, runPage } from './run-parts.ts';
 import { facts, fold, listed, prose, row, section, tableBlock } from './spans.ts';
+import { besideTheRun } from './supply.ts';
 import { celsius, excludedIn, minutes, pointsOf, traceNamed, traceTable } from './traces.ts';
 import { derivedOf, type View } from './view.ts';
 
@@ -29,7 +21,7 @@ export function heatUpPage(view: View, run: Run): Page {
     lead: leadOf(view, run, () => heatUpLead(view, run)),
     sections: [
       section('picture', null, [chart], [beforePower(view, run), modelsNote(derived)]),
-      givesSection(view, run, () => false, [howSure(view, final), besideTheLoss(view, run), rawFileNote(view, run)]),
+      givesSection(view, run, () => false, [howSure(view, final), besideTheRun(view, run), rawFileNote(view, run)]),
       derived === undefined || derived.models.length === 0
         ? null
         : section('models', 'How the final temperature was found', modelBlocks(derived), [remarksNote(derived)]),

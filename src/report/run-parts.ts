@@ -5,12 +5,10 @@ import {
   articleWords,
   classWord,
   litresWords,
-  cellFigures,
   cited,
   citedValue,
   doubtOf,
   figureWords,
-  runFigures,
   tiltWords,
   titled,
   toWorking,
@@ -150,24 +148,6 @@ export function howSure(view: View, figure: Figure | undefined): MarginNote | nu
   const causes = largestCauses(view, figure);
   if (figure === undefined || causes === null) return null;
   return { name: 'How sure.', text: [`${titled(figure)}: `, cited(view, figure), `. Of its doubt, ${causes}.`] };
-}
-
-/** A loss never stands alone: what reached the pinion, and what its bearing did, in this run or in another of its cell. */
-export function besideTheLoss(view: View, run: Run): MarginNote {
-  const [own] = runFigures(view, run.id, 'bearing-rise');
-  const cell = derivedOf(view, run.id)?.cell;
-  const [ofCell] = cell === undefined ? [] : cellFigures(view, cell, 'bearing-rise');
-  return {
-    name: 'Beside the loss.',
-    text: [
-      ...(own
-        ? ['Pinion bearing above sump ', cited(view, own), '; ']
-        : ofCell
-          ? ['Pinion bearing above sump in the loaded run of the same cell: ', cited(view, ofCell), '; ']
-          : ['Pinion bearing above sump not measured here; ']),
-      'pinion supply not graded here yet.',
-    ],
-  };
 }
 
 export function remarksNote(derived: DerivedRun | undefined): MarginNote | null {

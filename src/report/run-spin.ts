@@ -5,8 +5,9 @@ import { cited, runFigures, inCelsius } from './cite.ts';
 import { numberText } from './digits.ts';
 import type { Block, Page, Span, SpeedData } from './page.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
-import { beforePower, besideTheLoss, givesSection, howSure, leadOf, remarksNote, runPage } from './run-parts.ts';
+import { beforePower, givesSection, howSure, leadOf, remarksNote, runPage } from './run-parts.ts';
 import { fold, listed, row, section, table, tableBlock } from './spans.ts';
+import { besideTheRun } from './supply.ts';
 import { celsius } from './traces.ts';
 import { derivedOf, groupBy, type View } from './view.ts';
 
@@ -20,7 +21,7 @@ export function spinPage(view: View, run: Run): Page {
   return runPage(view, run, {
     lead: leadOf(view, run, () => spinLead(view, powers, main)),
     sections: [
-      section('picture', null, [powerChart(view, run, pivoted)], [beforePower(view, run), besideTheLoss(view, run)]),
+      section('picture', null, [powerChart(view, run, pivoted)], [beforePower(view, run), besideTheRun(view, run)]),
       givesSection(
         view,
         run,

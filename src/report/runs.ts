@@ -10,6 +10,7 @@ import { conditionsSection, rawFileNote } from './run-conditions.ts';
 import { beforePower, givesSection, leadOf, notCounted, runPage } from './run-parts.ts';
 import { mainPower, spinPage } from './run-spin.ts';
 import { capital, counts, link, row, section, tableBlock } from './spans.ts';
+import { besideCells, reachHead } from './supply.ts';
 import { derivedOf, groupBy, type View } from './view.ts';
 
 /** The list of all runs, and each run's own sheet. */
@@ -59,12 +60,24 @@ const kindSection = (view: View, trial: string, runs: readonly Run[]): Section =
   section(trial, capital(trial), [
     tableBlock(
       `runs-${trial}`,
-      ['run', 'number order', 'date', 'wide article and fill', 'oil', 'status', 'number main figure'],
-      [...runs].sort((a, b) => a.order - b.order).map((run) => runRow(view, run)),
+      runHeads(view, trial === 'spin'),
+      [...runs].sort((a, b) => a.order - b.order).map((run) => runRow(view, run, trial === 'spin')),
     ),
   ]);
 
-export function runRow(view: View, run: Run): ReturnType<typeof row> {
+/** Where a main figure is a loss, Reach and bearing rise of its cell stand beside it. */
+export const runHeads = (view: View, loss: boolean): readonly string[] => [
+  'run',
+  'number order',
+  'date',
+  'wide article and fill',
+  'oil',
+  'status',
+  'number main figure',
+  ...(loss ? [`number ${reachHead(view)}`, 'number pinion bearing above sump'] : []),
+];
+
+export function runRow(view: View, run: Run, loss: boolean): ReturnType<typeof row> {
   const cell = derivedOf(view, run.id)?.cell;
   const cells = row(
     link(`${view.base}runs/${run.id}/`, run.id),
@@ -74,6 +87,7 @@ export function runRow(view: View, run: Run): ReturnType<typeof row> {
     run.oil,
     statusWords(view, run),
     mainFigure(view, run),
+    ...(loss ? (run.trial === 'spin' && cell !== undefined ? besideCells(view, cell) : ['', '']) : []),
   );
   return notCounted(view, run) === null ? cells : { ...cells, role: 'left-out' };
 }

@@ -1,20 +1,15 @@
-import type { Effect } from '../trial/compared.ts';
-import { articleSpan, cellDetail, cited } from './cite.ts';
+import { articleSpan } from './cite.ts';
 import { dateWords } from './dates.ts';
+import { flowMenu } from './flow-menu.ts';
 import { heatChart } from './heat-chart.ts';
 import { noteSection } from './note-fields.ts';
 import type { MarginNote, Page, Span } from './page.ts';
 import { notCounted } from './run-parts.ts';
-import { capital, counts, facts, link, listOf, listed, prose, section, verdict } from './spans.ts';
-import { isLoss, standingChart } from './standing-chart.ts';
-import {
-  effectFigure,
-  mainStanding,
-  shownRows,
-  standingSentence,
-  standingTitle,
-  whereWords,
-} from './standing-words.ts';
+import { capital, counts, facts, link, listOf, listed, prose, section } from './spans.ts';
+import { standingChart } from './standing-chart.ts';
+import { isLoss } from './supply.ts';
+import { mainStanding, standingSentence, standingTitle } from './standing-words.ts';
+import { besideTheLead, standingOneLine } from './series-words.ts';
 import { lossNotice, standingList, sureNote } from './standing.ts';
 import { quantityText } from './digits.ts';
 import type { View } from './view.ts';
@@ -48,6 +43,7 @@ export function seriesPage(view: View): Page {
             ],
           },
           { name: 'Conflicts of interest.', text: [`${capital(series.conflicts)}.`] },
+          besideTheLead(view),
         ],
       ),
       main === undefined
@@ -108,61 +104,23 @@ export function seriesPage(view: View): Page {
   };
 }
 
-/** The finding of a series: how many are separated, and what the basis of the fill makes of it, else the largest difference. */
-export function standingOneLine(view: View): Span[] {
-  const main = mainStanding(view);
-  if (main === undefined) return ['Nothing stands side by side yet.'];
-  const effects = shownRows(view, main).flatMap(({ effect }) => (effect === null ? [] : [effect]));
-  const basis = basisSentence(view, effects);
-  if (basis !== null) return [`${standingTitle(view, main)}. `, ...basis];
-  const [largest] = effects
-    .filter(({ separated }) => separated)
-    .sort((a, b) => Math.abs(b.estimate.value) - Math.abs(a.estimate.value));
-  const figure = largest && effectFigure(view, largest);
-  if (largest === undefined || figure === undefined) return [`${standingTitle(view, main)}.`];
-  return [
-    `${standingTitle(view, main)}; furthest off is `,
-    articleSpan(view, largest.cell.article),
-    `, ${cellDetail(largest.cell)}, by `,
-    cited(view, figure),
-    `${whereWords(view, main).startsWith('At ') ? ' of spin power' : ''}.`,
-  ];
-}
-
-/** "Filled to the same litres, P1 deep bowl stands −38.7 ± 8.4 W from P0 pressed bowl; filled to the same level, −0.7 ± 8.4 W, not separated." */
-function basisSentence(view: View, effects: readonly Effect[]): Span[] | null {
-  for (const litres of effects.filter(({ basis }) => basis === 'same litres')) {
-    const level = effects.find(({ basis, cell }) => basis === 'same level' && cell.article === litres.cell.article);
-    const atLitres = effectFigure(view, litres);
-    const atLevel = level && effectFigure(view, level);
-    if (level === undefined || atLitres === undefined || atLevel === undefined) continue;
-    const word = ({ separated }: Effect): Span => verdict(separated ? 'separated' : 'not separated');
-    return [
-      'Filled to the same litres, ',
-      articleSpan(view, litres.cell.article),
-      ' stands ',
-      cited(view, atLitres),
-      ' from ',
-      articleSpan(view, litres.against.article),
-      ', ',
-      word(litres),
-      '; filled to the same level, ',
-      cited(view, atLevel),
-      ', ',
-      word(level),
-      '.',
-    ];
-  }
-  return null;
-}
-
 function sheetsSection(view: View) {
   const { base } = view;
   const out = view.runs.filter((run) => notCounted(view, run) !== null).length;
   const sheet = (path: string, text: string): Span => link(`${base}${path}`, text);
   return section('sheets', 'The sheets', [
     facts([
-      ['Side by side', [sheet('standing/', 'Standing')]],
+      ['Standing', [sheet('standing/', 'All that was compared, by quantity and condition')]],
+      flowMenu(view.input).grades
+        ? [
+            'Behind the window',
+            [
+              sheet('grades/', 'Grades'),
+              ...(flowMenu(view.input).sideBySide ? [', ', sheet('side-by-side/', 'side by side')] : []),
+              ...(flowMenu(view.input).grading ? [', ', sheet('grading/', 'grading (house only)')] : []),
+            ],
+          ]
+        : null,
       [
         'Articles',
         listed(

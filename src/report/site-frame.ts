@@ -1,4 +1,5 @@
 import type { NavLink, SiteFrame } from './frame.ts';
+import { flowMenu } from './flow-menu.ts';
 import type { SeriesInput } from './input.ts';
 import type { Book } from '../trial/book.ts';
 
@@ -23,7 +24,10 @@ export function siteFrame({ book, series }: { book: Book; series: readonly Serie
 }
 
 /** The first link is the series itself. A rig or a plan that is held back has no page to lead to. */
-function seriesLinks({ record: { series, rig, plan }, audience }: SeriesInput): readonly NavLink[] {
+function seriesLinks(input: SeriesInput): readonly NavLink[] {
+  const { record, audience } = input;
+  const { series, rig, plan } = record;
+  const flow = flowMenu(input);
   const base = `series/${series.id}/`;
   const shown = (note: { readonly shownTo: string } | null): boolean =>
     note !== null && (audience === 'house' || note.shownTo === 'public');
@@ -31,6 +35,9 @@ function seriesLinks({ record: { series, rig, plan }, audience }: SeriesInput): 
     { text: series.title, to: base },
     { text: 'Standing', to: `${base}standing/` },
     { text: 'Runs', to: `${base}runs/` },
+    ...(flow.grades ? [{ text: 'Grades', to: `${base}grades/` }] : []),
+    ...(flow.sideBySide ? [{ text: 'Side by side', to: `${base}side-by-side/` }] : []),
+    ...(flow.grading ? [{ text: 'Grading', to: `${base}grading/` }] : []),
     ...(shown(rig) ? [{ text: 'Rig', to: `${base}rig/` }] : []),
     ...(shown(plan) ? [{ text: 'Plan', to: `${base}plan/` }] : []),
     { text: 'Ledger', to: `${base}ledger/` },

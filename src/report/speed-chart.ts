@@ -6,6 +6,7 @@ import { exactText } from './digits.ts';
 import type { Block, Section, Span, SpeedData } from './page.ts';
 import { pointOf, speedOf } from './run-spin.ts';
 import { row, section, table } from './spans.ts';
+import { besideCells, reachHead } from './supply.ts';
 import { celsius } from './traces.ts';
 import { groupBy, type View } from './view.ts';
 
@@ -31,9 +32,7 @@ export function speedSection(view: View): Section | null {
     [
       {
         name: 'Beside the loss.',
-        text: [
-          'Pinion bearing above sump stands in the tables above, where it was measured; pinion supply not graded here yet.',
-        ],
+        text: [`${reachHead(view)} and the rise of the pinion bearing stand in its table, cell by cell.`],
       },
       {
         name: 'Absolute.',
@@ -75,13 +74,19 @@ function speedChart(view: View, lines: readonly { cell: Cell; figures: readonly 
       data,
       table: table(
         'power-by-speed-table',
-        ['wide article and fill', ...speeds.map((speed) => `number ${String(speed)} ${view.speed}`)],
+        [
+          'wide article and fill',
+          ...speeds.map((speed) => `number ${String(speed)} ${view.speed}`),
+          `number ${reachHead(view)}`,
+          'number pinion bearing above sump',
+        ],
         lines.map(({ cell, figures }) =>
           row(
             cellSpans(view, cell),
             ...speeds.map((speed): Span[] =>
               figures.filter(({ at }) => speedOf(at) === speed).map((f) => cited(view, f)),
             ),
+            ...besideCells(view, cell),
           ),
         ),
       ),

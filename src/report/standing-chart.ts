@@ -1,26 +1,13 @@
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Standing, StandingRow } from '../trial/compared.ts';
 import { shownDifference, type QuantityName } from '../trial/figures.ts';
-import {
-  articleWords,
-  cellDetail,
-  cellSpans,
-  conditionWords,
-  doubtOf,
-  quantityWords,
-  runFigures,
-  citedValue,
-  cellFigures,
-  cited,
-} from './cite.ts';
+import { articleWords, cellDetail, cellSpans, conditionWords, doubtOf, quantityWords, citedValue } from './cite.ts';
 import { displayUnit, halfWidth, inDisplay, plusMinusText } from './digits.ts';
-import type { Chart, Span, StandingData, Table, TableRow } from './page.ts';
+import type { Chart, StandingData, Table, TableRow } from './page.ts';
 import { capital, counts, row, table } from './spans.ts';
+import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
 import { effectFigure, insteadSpans, rowVerdict, shownRows, whereWords } from './standing-words.ts';
 import type { View } from './view.ts';
-
-/** Quantities that are loss: they never stand without pinion supply and bearing rise beside them. */
-export const isLoss = (quantity: string): boolean => ['spin-power', 'spin-torque', 'heat-made'].includes(quantity);
 
 export function standingChart(view: View, standing: Standing, id: string): Chart {
   const rows = shownRows(view, standing);
@@ -63,7 +50,7 @@ export function standingTable(view: View, standing: Standing, id: string): Table
       'group',
       'word',
       'basis',
-      ...(loss ? ['number pinion bearing above sump'] : []),
+      ...(loss ? [`number ${reachHead(view)}`, 'number pinion bearing above sump'] : []),
     ],
     shownRows(view, standing).map((of) => standingRow(view, standing, of, loss)),
   );
@@ -79,18 +66,9 @@ function standingRow(view: View, standing: Standing, of: StandingRow, loss: bool
     of.letters,
     [...rowVerdict(of), ...insteadSpans(view, standing, of)],
     of.effect?.basis ?? '',
-    ...(loss ? [bearingSpans(view, of)] : []),
+    ...(loss ? [reachSpans(view, of.cell), bearingSpans(view, of)] : []),
   );
   return of.baseline ? { ...cells, role: 'baseline' } : cells;
-}
-
-/** What the pinion bearing does in the same cell: the difference where one was formed, else the cell's own value. */
-export function bearingSpans(view: View, { cell, effect }: Pick<StandingRow, 'cell' | 'effect'>): Span[] {
-  const [change] = effect ? cellFigures(view, cell, 'bearing-rise', effect.against) : [];
-  const [own] = cellFigures(view, cell, 'bearing-rise');
-  const [ofRun] = (effect?.runs ?? []).flatMap((run) => runFigures(view, run, 'bearing-rise'));
-  if (own ?? ofRun) return [cited(view, (own ?? ofRun)!), ...(change ? [' (', cited(view, change), ')'] : [])];
-  return change ? [cited(view, change)] : ['not measured'];
 }
 
 function standingData(view: View, standing: Standing, xTitle: string): StandingData {

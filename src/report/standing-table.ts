@@ -4,7 +4,7 @@ import type { Standing } from '../trial/compared.ts';
 import { cellSpans, cited, inCelsius, quantityWords } from './cite.ts';
 import type { Block, Span } from './page.ts';
 import { capital, fold, row, tableBlock } from './spans.ts';
-import { bearingSpans, isLoss } from './standing-chart.ts';
+import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
 import { effectFigure, shownRows } from './standing-words.ts';
 import { groupBy, type View } from './view.ts';
 
@@ -28,7 +28,7 @@ function compact(view: View, sump: string, standings: readonly Standing[], id: s
       [
         'wide article and fill',
         ...columns.map((s) => `number ${headOf(view, s)}`),
-        ...(loss ? ['number pinion bearing above sump'] : []),
+        ...(loss ? [`number ${reachHead(view)}`, 'number pinion bearing above sump'] : []),
       ],
       [...cells].map(([name, example]) => {
         const cells = row(
@@ -39,7 +39,7 @@ function compact(view: View, sump: string, standings: readonly Standing[], id: s
             if (figure === undefined) return [own?.baseline === true ? `0 ${own.letters}` : '—'];
             return [cited(view, figure), ` ${own?.letters ?? ''}`];
           }),
-          ...(loss ? [bearingSpans(view, example)] : []),
+          ...(loss ? [reachSpans(view, example.cell), bearingSpans(view, example)] : []),
         );
         return example.baseline ? { ...cells, role: 'baseline' as const } : cells;
       }),

@@ -6,7 +6,8 @@ import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
 import { capital, link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
-import { bearingSpans, isLoss, standingChart } from './standing-chart.ts';
+import { standingChart } from './standing-chart.ts';
+import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
 import { otherConditions } from './standing-table.ts';
 import {
   effectFigure,
@@ -67,19 +68,21 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
 
 /** Less loss may mean less oil at the pinion: the two are read together, value by value. */
 export function lossNotice(view: View, standing: Standing): Block {
-  const rises = shownRows(view, standing).flatMap((of): Span[][] => {
+  const rows = shownRows(view, standing);
+  const name = ({ cell }: StandingRow): string => `${cell.article} ${cellDetail(cell)}: `;
+  const rises = rows.flatMap((of): Span[][] => {
     const spans = riseSpans(view, of);
-    return spans.length === 0 ? [] : [[`${of.cell.article} ${cellDetail(of.cell)} `, ...spans]];
+    return spans.length === 0 ? [] : [[name(of), ...spans]];
   });
   return {
     kind: 'notice',
     code: 'beside-the-loss',
     text: [
-      'Read with it, ',
-      ...(rises.length > 0
-        ? ['pinion bearing above sump: ', ...listed(rises)]
-        : ['pinion bearing above sump: not measured under these conditions']),
-      '. Pinion supply not graded here yet.',
+      `Read with it. ${reachHead(view)}, `,
+      ...listed(rows.map((of) => [name(of), ...reachSpans(view, of.cell)])),
+      '. Pinion bearing above sump, ',
+      ...(rises.length > 0 ? listed(rises) : ['not measured under these conditions']),
+      '.',
     ],
   };
 }

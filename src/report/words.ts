@@ -1,5 +1,7 @@
+import { gradeKinds } from '../trial/flow.ts';
+import { scales } from '../trial/grade-anchors.ts';
 import type { Page } from './page.ts';
-import { facts, prose, section } from './spans.ts';
+import { capital, facts, prose, section } from './spans.ts';
 
 /** The words of this trade and of these pages, in our own definitions; each has one meaning throughout the book. */
 const vocabulary: readonly { readonly id: string; readonly heading: string; readonly words: readonly Word[] }[] = [
@@ -58,6 +60,47 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       [
         'pinion bearing above sump',
         'Temperature of the pinion’s outer race less the sump’s: a sign of how well the bearing is supplied.',
+      ],
+    ],
+  },
+  {
+    id: 'behind-the-window',
+    heading: 'Behind the window',
+    words: [
+      [
+        'flow trial',
+        'The gears turned at stepped speeds without load, up and down again, and watched through a window.',
+      ],
+      ...gradeKinds.map((kind): Word => [
+        scales[kind].name,
+        `${capital(scales[kind].of)}: from 0, ${scales[kind].anchors[0]}, to 4, ${scales[kind].anchors[4]}.`,
+      ]),
+      ['View', 'How much could be seen, 0 to 3. With View 0 or 1 nothing is graded.'],
+      ['ng', 'Not gradable. It is an answer of its own, and never counted as 0.'],
+      ['way up, way down', 'Steps of rising speed, and those after the highest. They are told apart, never averaged.'],
+      ['first grade', 'What one observer gave alone, before anybody looked again. It is kept.'],
+      ['joint look', 'Both observers look again together at a step where they differed. What they settle on stands.'],
+      ['blind', 'Graded from a coded clip, without knowing the fill or the oil. Shape cannot be hidden.'],
+      [
+        'agreement',
+        'How far two observers gave the same first grades: the share that is equal, the share within one, and kappa.',
+      ],
+      [
+        'kappa',
+        'Agreement beyond what chance would give, 1 at most. A difference of two grades weighs four times one of one.',
+      ],
+      ['not usable', 'On this kind of grade the observers agree too little for the rule of the series.'],
+      ['swing', 'How far the running level moves to either side of its mean.'],
+      ['held up', 'Oil that is missing from the level after settling: on walls, in trays, in the tubes, or lost.'],
+      ['sync', 'A flash that camera and logger both see. It ties the film to the log.'],
+      [
+        'Reynolds number',
+        'How fast the gear turns for how thick the oil is. Pictures at unlike numbers are unlike pictures.',
+      ],
+      ['centrifugal ratio', 'How many times its weight the oil at the rim of the gear is thrown outward.'],
+      [
+        'side by side',
+        'Two flow trials with one oil and one tilt, and with the same litres or the same level, step by step.',
       ],
     ],
   },

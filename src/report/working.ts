@@ -5,6 +5,7 @@ import type { Cell, Given } from '../trial/derived.ts';
 import { cellSpans, cited, conditionWords, figureNamed, kindOf, quantityWords, subjectSpans } from './cite.ts';
 import { givenText, numberText, plusMinusOf, uncertaintyText, valueOf, wholeOf } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
+import { besideTheFigure } from './supply.ts';
 import { runLink } from './run-parts.ts';
 import { capital, code, facts, fold, link, listed, plain, prose, row, section, strong, tableBlock } from './spans.ts';
 import { groupBy, subjectOfId, type View } from './view.ts';
@@ -45,9 +46,14 @@ function workingPage(
     ],
     banners: [],
     series: view.series.id,
-    sections: figures.map((figure) => figureSection(view, figure, relationTitles)),
+    sections: figures.map((figure, i) =>
+      withNote(figureSection(view, figure, relationTitles), i === 0 ? besideTheFigure(view, figure) : null),
+    ),
   };
 }
+
+const withNote = (section: Section, note: MarginNote | null): Section =>
+  note === null ? section : { ...section, margin: [...section.margin, note] };
 
 export const anchorOfSubject = (id: string): string => `of-${subjectOfId(id).toLowerCase().replaceAll('~', '-less-')}`;
 

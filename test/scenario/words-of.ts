@@ -1,4 +1,4 @@
-import type { Block, MarginNote, Page, Span, Table } from '../../src/report/page.ts';
+import type { Block, ClipView, MarginNote, Page, Span, Table } from '../../src/report/page.ts';
 
 /** Every text of a page as a reader meets it: titles, prose, tables, captions, alternatives, margin. */
 export const wordsOf = (page: Page): string[] => [
@@ -39,10 +39,24 @@ function ofBlock(block: Block): string[] {
     case 'fold':
       return [block.summary, ...block.blocks.flatMap(ofBlock)];
     case 'pair':
+      return block.sides.flatMap(({ title, blocks }) => [said(title), ...blocks.flatMap(ofBlock)]);
     case 'stills':
+      return block.items.flatMap(({ alternative, caption }) => [alternative, said(caption)]);
     case 'clip':
+      return ofClip(block.clip);
     case 'two-clips':
+      return block.clips.flatMap(ofClip);
     case 'grading':
-      return [];
+      return [
+        ...block.grading.clips.map(({ code }) => code),
+        ...block.grading.scales.flatMap(({ name, of, anchors }) => [name, of, ...anchors]),
+        ...block.grading.views,
+      ];
   }
 }
+
+const ofClip = ({ title, cues, steps }: ClipView): string[] => [
+  title,
+  ...cues.map(({ text }) => text),
+  ...steps.map(({ name }) => name),
+];

@@ -80,7 +80,7 @@ export const rig: Rig = {
   toothHeight_m: null,
   offset_m: -0.03,
   rollingRadius_m: 0.32,
-  pinionFront: null,
+  pinionFront: { ahead_m: 0.19, below_m: 0.032, raceRadius_m: 0.045 },
   tubeLip_z_m: -0.035,
   fillerLip_z_m: -0.048,
   floor_z_m: -0.12,

@@ -1,89 +1,20 @@
 import { buildLedger } from '../../../src/ledger/build.ts';
 import type { Finding } from '../../../src/finding/finding.ts';
-import { estimate, type Cause } from '../../../src/quantity/estimate.ts';
 import type { Audience, SeriesInput } from '../../../src/report/input.ts';
 import type { Book } from '../../../src/trial/book.ts';
 import type { ComparedSeries, Effect, StandingRow } from '../../../src/trial/compared.ts';
-import type { At, Cell, DerivedRun, Result } from '../../../src/trial/derived.ts';
+import type { At, DerivedRun, Result } from '../../../src/trial/derived.ts';
+import type { GradeKind } from '../../../src/trial/flow.ts';
 import type { Rig } from '../../../src/trial/rig.ts';
 import type { Run } from '../../../src/trial/run.ts';
 import { rpm, celsius, note, book, series, rig, article, oil, plan, run } from './fixture-notes.ts';
+import { agreementsOf, flowDerived, flowRuns, media } from './fixture-flow.ts';
+import { causes, cellOf, derived, of, result } from './fixture-results.ts';
 
 export { book, rig, run } from './fixture-notes.ts';
+export { cellOf } from './fixture-results.ts';
 
 /** A small invented series: a baseline, a shroud, a window copy, one oil, a run of each kind. Numbers are hand-made. */
-
-const causes: Cause[] = [
-  { id: 'refit', name: 'refitting', kind: 'scatter', distribution: 't', dof: 14, scope: 'refit' },
-  { id: 'zero', name: 'torque zero', kind: 'offset', distribution: 'rectangular', dof: Infinity, scope: 'run' },
-];
-const of = (value: number, u: number) =>
-  estimate(value, [
-    { cause: 'refit', u },
-    { cause: 'zero', u: u / 2 },
-  ]);
-
-const result = (
-  quantity: Result['quantity'],
-  at: At,
-  value: number | null,
-  u = 0,
-  more: Partial<Result> = {},
-): Result => ({
-  quantity,
-  at,
-  estimate: value === null ? null : of(value, u),
-  bound: null,
-  class: 'derived from measurement',
-  relation: 'shaft-power',
-  method: 'derive/by-hand',
-  notes: [],
-  given: [
-    { symbol: 'z', name: 'zero', value: 0.021, u: 0.0003, unit: 'N·m', from: { kind: 'constant', text: 'by hand' } },
-    {
-      symbol: 'T',
-      name: 'raw torque',
-      value: 1.74,
-      u: null,
-      unit: 'N·m',
-      from: { kind: 'log', file: 'pan/runs/S-01.csv', fromLine: 10, toLine: 40, channel: 'torque-in' },
-    },
-  ],
-  steps: [{ says: 'Net torque is raw torque less the zero', formula: 'T = T_raw − z', value: 1.719, unit: 'N·m' }],
-  ...more,
-});
-
-export const cellOf = (article: string, fill_m3 = 2.4e-3): Cell => ({ article, oil: 'L1', fill_m3, tilt_ratio: 0 });
-
-const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = {}): DerivedRun => ({
-  run: of.id,
-  trial: of.trial,
-  cell: cellOf(of.article),
-  flow: null,
-  rigState: 'M1-a',
-  order: of.order,
-  startedDay: '2026-05-06',
-  conditions: {
-    ambient_K: celsius(20.7),
-    airflow_m_s: 4.02,
-    level_z_m: -0.0533,
-    volume20_m3: 2.401e-3,
-    rotation: 'forward',
-    outputSpeed_rad_s: null,
-    powerOut_W: null,
-  },
-  leftOut: null,
-  results,
-  causes,
-  windows: [],
-  models: [],
-  crossings: [],
-  traces: [],
-  fitted: null,
-  remarks: ['exponent of speed 1.9, condition number 14'],
-  findings: [],
-  ...more,
-});
 
 const at = (speed: number, sump: number): At => ({ outputSpeed_rad_s: rpm(speed), sump_K: celsius(sump) });
 const spinResults = (power: number): Result[] => [
@@ -101,7 +32,7 @@ export const runs: readonly Run[] = [
   run('H-01', 'heat-up', 'A0', { order: 3, airflow_m_s: 4 }),
   run('H-02', 'heat-up', 'A1', { order: 4, airflow_m_s: 4 }),
   run('C-01', 'cool-down', 'A1', { order: 5, fromRun: 'H-02', gearState: 'still' }),
-  run('F-01', 'flow', 'A1w', { order: 6, tilt_ratio: 0.12 }),
+  ...flowRuns,
   run('S-03', 'spin', 'A1', { order: 7, status: 'set aside', statusReason: 'belt slipped' }),
   run('S-99', 'spin', 'A1', {
     ...note('pan/runs/S-99.md', 'house', 'Words for the house about HIDDENCLIENT.'),
@@ -152,14 +83,7 @@ const derivedRuns: readonly DerivedRun[] = [
   derived(byId('C-01'), [result('time-constant', {}, 5160, 90), result('shed-rest', {}, 6.5, 0.3)], {
     traces: [heatTrace],
   }),
-  derived(
-    byId('F-01'),
-    [
-      result('running-level', { outputSpeed_rad_s: rpm(150) }, -0.06, 5e-4),
-      result('running-level', { outputSpeed_rad_s: rpm(300) }, -0.065, 5e-4),
-    ],
-    { cell: { ...cellOf('A1w'), tilt_ratio: 0.12 } },
-  ),
+  ...flowDerived,
   derived(byId('S-99'), spinResults(215)),
 ];
 
@@ -242,6 +166,12 @@ export interface Variation {
   readonly unitsShown?: Book['unitsShown'];
   readonly findings?: readonly Finding[];
   readonly rig?: Partial<Rig>;
+  /** Runs as they are, or with changes. */
+  readonly runs?: (runs: readonly Run[]) => readonly Run[];
+  readonly derived?: (runs: readonly DerivedRun[]) => readonly DerivedRun[];
+  /** Kinds of grade on which the observers do not agree well enough. */
+  readonly unusable?: readonly GradeKind[];
+  readonly media?: SeriesInput['media'];
 }
 
 export function input({
@@ -249,7 +179,12 @@ export function input({
   unitsShown = 'si',
   findings = [],
   rig: changes = {},
+  runs: changeRuns = (list) => list,
+  derived: changeDerived = (list) => list,
+  unusable = ['wall'],
+  media: files = media,
 }: Variation = {}): SeriesInput {
+  const judged = { ...compared, agreements: agreementsOf(unusable) };
   const record = {
     series,
     rig: { ...rig, ...changes },
@@ -257,6 +192,7 @@ export function input({
     articles: new Map([
       ['A0', article('A0', 'pressed bowl', 'baseline')],
       ['A1', article('A1', 'shroud', 'candidate')],
+      ['A0w', article('A0w', 'clear bowl', 'window_copy', { kind: 'window_copy', standsInFor: ['A0'], profile: null })],
       [
         'A1w',
         article('A1w', 'clear shroud', 'window_copy', {
@@ -267,19 +203,19 @@ export function input({
       ],
     ]),
     oils: new Map([['L1', oil]]),
-    runs,
+    runs: changeRuns(runs),
     logs: new Map(),
     findings: [],
   };
-  const derivedMap = new Map(derivedRuns.map((d) => [d.run, d]));
+  const derivedMap = new Map(changeDerived(derivedRuns).map((d) => [d.run, d]));
   return {
     book: { ...book, unitsShown },
     record,
     derived: derivedMap,
-    compared,
-    ledger: buildLedger({ record, runs: derivedMap, compared, sums: new Map(), rigShown: true }),
+    compared: judged,
+    ledger: buildLedger({ record, runs: derivedMap, compared: judged, sums: new Map(), rigShown: true }),
     sums: new Map(),
-    media: new Map(),
+    media: files,
     findings,
     held: { runs: 0, notes: 0 },
     audience,

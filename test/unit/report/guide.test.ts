@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readNotes } from '../../../src/notes/book.ts';
 import { noteKinds } from '../../../src/notes/json-schema.ts';
 import { noteExamples } from '../../../src/report/guide-examples.ts';
+import { flowCaptions, flowNote } from '../../../src/report/guide-flow.ts';
 import { guidePage } from '../../../src/report/guide.ts';
 import { plain } from '../../../src/report/spans.ts';
 
@@ -16,13 +17,28 @@ describe('the guide', () => {
         example('article').replace('id: A1', 'id: A0').replace('role: candidate', 'role: baseline'),
       ),
       'pan-depth/runs/S-01.csv': 't_s;n_in;tq_in;T_sump\n0;1118,2;2,1;60,0\n',
+      [flowNote.file]: noteOf(flowNote.yaml),
+      [flowCaptions.file]: flowCaptions.text,
+      'pan-depth/runs/F-01.csv': 't_s;n_in;T_sump;z;what\n0;0;40,0;-70;\n12;0;40,0;-70;sync\n',
     };
+    // an eight by eight PNG, as its first bytes say
+    const head = new Uint8Array([
+      ...[0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a, 0, 0, 0, 13, 0x49, 0x48, 0x44, 0x52, 0, 0, 0, 8, 0, 0, 0, 8],
+      ...[8, 2, 0, 0, 0, 0x4b, 0x6d, 0x29, 0xdc],
+    ]);
     const { findings, series } = readNotes(
       Object.entries(files).map(([path, text]) => ({ path, bytes: new TextEncoder().encode(text), sha256: path })),
+      [{ path: 'pan-depth/pictures/F-01-200.png', size: 900, head, sha256: null }],
     );
     const all = [...findings, ...series.flatMap((s) => s.findings)];
     expect(all.filter(({ level }) => level !== 'notice')).toEqual([]);
-    expect(series.flatMap(({ runs }) => runs.map(({ id }) => id))).toEqual(['S-01']);
+    expect(series.flatMap(({ runs }) => runs.map(({ id }) => id))).toEqual(['F-01', 'S-01']);
+    const flow = series[0]!.runs.find(({ id }) => id === 'F-01')!;
+    expect(flow.observations.map(({ observer, pass }) => `${observer} ${pass}`)).toEqual([
+      ...['R first', 'R first', 'R first', 'K first', 'K first', 'K+R joint'],
+    ]);
+    expect(flow.stills).toHaveLength(1);
+    expect(flow.settle).toHaveLength(2);
   });
 
   it('explains every field that a note can have', () => {

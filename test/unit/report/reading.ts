@@ -1,4 +1,4 @@
-import type { Block, Page, Span, Table } from '../../../src/report/page.ts';
+import type { Block, ClipView, GradingView, Page, Span, Table } from '../../../src/report/page.ts';
 
 /** Everything that a reader would see of a page, as spans and as texts. */
 export function spansOf(page: Page): Span[] {
@@ -28,7 +28,9 @@ const blockTables = (block: Block): Table[] =>
       ? [block.chart.table]
       : block.kind === 'fold'
         ? block.blocks.flatMap(blockTables)
-        : [];
+        : block.kind === 'pair'
+          ? block.sides.flatMap(({ blocks }) => blocks.flatMap(blockTables))
+          : [];
 
 const tableSpans = ({ caption, columns, rows }: Table): Span[] => [
   caption ?? '',
@@ -60,10 +62,38 @@ function blockSpans(block: Block): Span[] {
     case 'fold':
       return [block.summary, ...block.blocks.flatMap(blockSpans)];
     case 'pair':
+      return block.sides.flatMap(({ title, blocks }) => [...title, ...blocks.flatMap(blockSpans)]);
     case 'stills':
+      return block.items.flatMap(({ alternative, caption }) => [alternative, ...caption]);
     case 'clip':
+      return clipSpans(block.clip);
     case 'two-clips':
+      return block.clips.flatMap(clipSpans);
     case 'grading':
-      return [];
+      return gradingSpans(block.grading);
   }
 }
+
+const clipSpans = ({ title, cues, steps }: ClipView): Span[] => [
+  title,
+  ...cues.map(({ text }) => text),
+  ...steps.map(({ name }) => name),
+];
+
+const gradingSpans = ({ clips, scales, views }: GradingView): Span[] => [
+  ...clips.flatMap(({ code, steps }) => [code, ...steps.map(({ name }) => name)]),
+  ...scales.flatMap(({ name, of, anchors }) => [name, of, ...anchors]),
+  ...views,
+];
+
+/** Every block of a page, those inside folds and pairs too. */
+export const blocksOf = (page: Page): Block[] => page.sections.flatMap(({ blocks }) => blocks.flatMap(within));
+
+const within = (block: Block): Block[] => [
+  block,
+  ...(block.kind === 'fold'
+    ? block.blocks.flatMap(within)
+    : block.kind === 'pair'
+      ? block.sides.flatMap(({ blocks }) => blocks.flatMap(within))
+      : []),
+];
