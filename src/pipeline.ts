@@ -44,7 +44,7 @@ export function makeBook(input: {
 }): Made {
   const { files, media = [], audience, remember = afresh, tell = () => undefined } = input;
   tell('reading notes');
-  const notes = readNotes(files);
+  const notes = readNotes(files, input.media ?? null);
   if (notes.book === null) return { ...nothing, findings: inOrder(placed(notes.findings, files)) };
   const { book } = notes;
   const sums = new Map([...files, ...media].flatMap((f) => (f.sha256 === null ? [] : [[f.path, f.sha256] as const])));
@@ -114,7 +114,7 @@ function withLogs(
 /** A log stands beside the note that names it. */
 const beside = (note: string, file: string): string => `${note.slice(0, note.lastIndexOf('/') + 1)}${file}`;
 
-/** A run is what its note, its log and the notes of its series other than runs make of it. */
+/** A run is what its note, its log, what was seen of it and the notes of its series other than runs make of it. */
 function keptRun(input: {
   record: SeriesRecord;
   sums: ReadonlyMap<string, string>;
@@ -129,9 +129,10 @@ function keptRun(input: {
   const around = JSON.stringify([audience, sums.get('book.md'), shared]);
   return (run, reduce) => {
     const log = run.log === null ? null : beside(run.file, run.log.file);
-    const captions = run.clips.flatMap((clip) => (clip.captions === null ? [] : [beside(run.file, clip.captions)]));
-    const used = [run.file, log, ...captions].map((path) => [path, path === null ? null : sums.get(path)]);
-    return remember(`run ${around} ${JSON.stringify(used)}`, reduce);
+    const used = [run.file, log].map((path) => [path, path === null ? null : sums.get(path)]);
+    // captions, pictures and clips beside the note may change what stands of these
+    const parts = [run.clips, run.observations, run.stills];
+    return remember(`run ${around} ${JSON.stringify([used, parts])}`, reduce);
   };
 }
 

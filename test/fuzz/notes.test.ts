@@ -3,9 +3,10 @@ import { describe, expect, it } from 'vitest';
 import type { Place } from '../../src/finding/finding.ts';
 import { readNotes } from '../../src/notes/book.ts';
 import type { SourceFile } from '../../src/trial/series.ts';
-import { asFiles, goodBook } from '../unit/notes/good-book.ts';
+import { flowBook } from '../unit/notes/flow-book.ts';
+import { asFiles } from '../unit/notes/good-book.ts';
 
-const files = asFiles(goodBook);
+const files = asFiles(flowBook);
 const notes = files.filter((f) => f.path.endsWith('.md'));
 const seed = 20261124;
 const numRuns = 60;
@@ -29,7 +30,9 @@ const joined = (...parts: readonly Uint8Array[]): Uint8Array => Uint8Array.from(
 function holds(note: SourceFile): void {
   const read = readNotes(files.map((f) => (f.path === note.path ? note : f)));
   const findings = [...read.findings, ...read.series.flatMap((s) => s.findings)];
-  const kept = read.series.flatMap((s) => s.runs.flatMap((run) => [...run.places.values()]));
+  const kept = read.series.flatMap((s) =>
+    s.runs.flatMap((run) => [...run.places.values(), ...run.observations.map(({ place }) => place)]),
+  );
   const lines = new Map(good).set(note.path, linesOf(note));
   const outside = [...findings.map((f) => f.place), ...kept].filter((place) => !isInside(place, lines));
   expect(outside).toEqual([]);

@@ -2,6 +2,7 @@ import { parse } from 'yaml';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { jsonSchemas } from '../../../src/notes/json-schema.ts';
+import { flowBook } from './flow-book.ts';
 import { goodBook } from './good-book.ts';
 import { outcome, spoil } from './spoilt.ts';
 
@@ -100,6 +101,21 @@ describe('what stands in a record', () => {
     }
   });
 
+  it('takes 90 % within one grade and a kappa of 0.6 for agreement unless the series says otherwise', () => {
+    expect(series.series.agreement).toEqual({ withinOne_ratio: 0.9, kappa: 0.6 });
+    const said = outcome(spoil('hill-bowl/series.md', 'coverage: 95 %', 'agreement: { within-one: 95 %, kappa: 0.7 }'));
+    expect(said.loud).toEqual([]);
+    expect(said.notes.series[0]?.series.agreement.withinOne_ratio).toBeCloseTo(0.95, 12);
+    expect(said.notes.series[0]?.series.agreement.kappa).toBe(0.7);
+  });
+
+  it('has the height of the teeth where the rig sheet says it', () => {
+    expect(series.rig.toothHeight_m).toBeNull();
+    const said = outcome(spoil('hill-bowl/rig.md', 'face: 38 mm }', 'face: 38 mm, tooth-height: 11.6 mm }'));
+    expect(said.loud).toEqual([]);
+    expect(said.notes.series[0]?.rig.toothHeight_m).toBeCloseTo(0.0116, 12);
+  });
+
   it('takes n.a. for a rolling radius that does not apply', () => {
     const { notes: read, loud } = outcome(spoil('hill-bowl/rig.md', 'rolling-radius: 0.338 m', 'rolling-radius: n.a.'));
     expect(loud).toEqual([]);
@@ -108,10 +124,10 @@ describe('what stands in a record', () => {
 });
 
 describe('the published schemas, read by a general validator', () => {
-  const frontMatter = (path: string): unknown => parse((goodBook[path] ?? '').split(/^---$/m)[1] ?? '');
+  const frontMatter = (path: string): unknown => parse((flowBook[path] ?? '').toString().split(/^---$/m)[1] ?? '');
   const kindOf = (path: string): string =>
     /^[^/]+\/(article|oil|run)s\//.exec(path)?.[1] ?? /(\w+)\.md$/.exec(path)?.[1] ?? '';
-  const notesOf = Object.keys(goodBook).filter((path) => path.endsWith('.md') && !/claims|parts/.test(path));
+  const notesOf = Object.keys(flowBook).filter((path) => path.endsWith('.md') && !/claims|parts/.test(path));
   const schemaOf = (path: string) => z.fromJSONSchema(jsonSchemas()[`${kindOf(path)}.schema.json`] as never);
 
   it.each(notesOf)('accept %s', (path) => {
