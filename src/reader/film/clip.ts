@@ -1,4 +1,4 @@
-import { setText } from '../element.ts';
+import { make, setText } from '../element.ts';
 import { nowLine, showCaptions } from './captions.ts';
 import { readClipData, type ClipData } from './clip-data.ts';
 import { clipTime_s, clockText, logTime_s } from './clocks.ts';
@@ -72,8 +72,12 @@ function tracesOf(figure: HTMLElement, data: ClipData, use: Parameters<typeof fi
     id === '' || data.pieces.length === 0
       ? null
       : (document.getElementById(`picture-${id}`) ?? document.getElementById(id));
+  const caption = chart?.querySelector('figcaption');
+  caption?.insertBefore(make('span', { class: 'film-hint' }, filmHint), caption.querySelector('details'));
   return [...(chart?.querySelectorAll('svg') ?? [])].flatMap((svg) => {
     const clock = clockOf(svg);
     return clock === null ? [] : [{ mark: markOn(svg, clock, data.pieces), field: fieldOver(svg, clock, use) }];
   });
 }
+
+const filmHint = ' Thick along the axis: there is film of it. Point at it, or use the arrow keys, to see it.';

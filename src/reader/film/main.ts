@@ -30,7 +30,7 @@ function pairGoal(block: HTMLElement): Goal[] {
   const place = block.querySelector<HTMLElement>('.together');
   if (!first || !second || place === null) return [];
   const pair = wirePair(place, [first, second], remember);
-  return [{ place: block, open: opener(pair.steps, pair.goTo) }];
+  return [{ place: block, open: opens(pair.steps, pair.goTo) }];
 }
 
 function clipGoal(clip: Clip): Goal[] {
@@ -51,16 +51,16 @@ function clipGoal(clip: Clip): Goal[] {
   );
   clip.onStep(choose.mark);
   clip.figure.querySelector('.clip-now')?.after(choose.row);
-  return [{ place: clip.figure, open: opener(steps, goTo) }];
+  return [{ place: clip.figure, open: opens(steps, goTo) }];
 }
 
-const opener =
-  <T extends { readonly name: string }>(steps: readonly T[], goTo: (step: T) => void) =>
-  (hash: string): boolean => {
+function opens<T extends { readonly name: string }>(steps: readonly T[], goTo: (step: T) => void): Goal['open'] {
+  return (hash) => {
     const step = stepInAddress(hash, steps);
     if (step !== null) goTo(step);
     return step !== null;
   };
+}
 
 /** The step stands in the address, so that what is seen can be linked; some browsers refuse this for files from the disk. */
 function remember(name: string): void {

@@ -20,7 +20,7 @@ export interface Mark {
 /** A line across all panels with its time; along the axis a bar wherever there is film. */
 export function markOn(svg: SVGSVGElement, clock: Clock, pieces: readonly ClipPiece[]): Mark {
   const line = makeSvg('line', { class: 'film-line', y1: String(clock.top), y2: String(clock.bottom) });
-  const time = makeSvg('text', { class: 'film-time', y: String(clock.top + 12) });
+  const time = makeSvg('text', { class: 'film-time', y: String(clock.top + 10) });
   const group = makeSvg('g', { class: 'film-mark', 'aria-hidden': 'true', visibility: 'hidden' }, line, time);
   const bars = filmed(pieces)
     .map(({ from_s, to_s }) => [Math.max(from_s / 60, clock.from), Math.min(to_s / 60, clock.to)] as const)
