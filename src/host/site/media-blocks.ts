@@ -1,4 +1,5 @@
 import type { Block, ClipView, GradingView, StillView } from '../../report/page.ts';
+import { captionsText, escaped } from '../../trial/cue.ts';
 import type { MadeStill } from '../pictures/stills.ts';
 import { relative } from './address.ts';
 import type { SpansOf, SpanView } from './spans.ts';
@@ -38,7 +39,7 @@ export interface ClipFigure {
   readonly clip: string | null;
   readonly captions: string | null;
   readonly chapters: string | null;
-  /** Captions within the address itself: a page opened from the disk may load no other file as captions. */
+  /** Captions within the address itself, in plain words: a page opened from the disk may load no other file as captions. */
   readonly track: string | null;
   readonly language: string;
   readonly traces: string;
@@ -74,7 +75,7 @@ export const stillFigure = (
 
 export function clipFigure(clip: ClipView, page: string, beside: BesideView): ClipFigure {
   const chapters = chaptersOf(clip.captions);
-  const text = beside.textOf(clip.captions);
+  const written = beside.textOf(clip.captions) !== null;
   const { pieces, steps, cues } = clip;
   return {
     id: `clip-${clip.id}`,
@@ -82,14 +83,17 @@ export function clipFigure(clip: ClipView, page: string, beside: BesideView): Cl
     drawing: clip.drawing,
     name: clip.address.slice(clip.address.lastIndexOf('/') + 1),
     clip: beside.hasClip(clip.address) ? relative(page, clip.address) : null,
-    captions: text === null ? null : relative(page, clip.captions),
+    captions: written ? relative(page, clip.captions) : null,
     chapters: beside.textOf(chapters) === null ? null : relative(page, chapters),
-    track: text === null ? null : `data:text/vtt;charset=utf-8,${encodeURIComponent(text)}`,
+    track: cues.length === 0 ? null : trackOf(cues),
     language: beside.language,
     traces: clip.traces ?? '',
     data: scriptData({ pieces, steps, cues, captionsLabel: 'Observations' }),
   };
 }
+
+const trackOf = (cues: ClipView['cues']): string =>
+  `data:text/vtt;charset=utf-8,${encodeURIComponent(captionsText(cues.map((cue) => ({ ...cue, text: escaped(cue.text) }))))}`;
 
 /** Clips that are not there cannot be graded and are left out. */
 export const gradingData = ({ clips, scales, views }: GradingView, page: string, beside: BesideView): string =>
