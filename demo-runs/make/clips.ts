@@ -17,8 +17,8 @@ import { windowView } from './window-view.ts';
 import type { MadeRun } from './run.ts';
 
 const frames_s = 10;
-const clip = { width: 480, height: 360 };
-const still = { width: 640, height: 480 };
+const clip = { width: 480, height: 360, moving: true };
+const still = { width: 640, height: 480, moving: false };
 
 const { values } = parseArgs({
   options: {

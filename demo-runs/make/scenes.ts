@@ -1,6 +1,6 @@
 import { flash_s } from './film.ts';
 import { bubbleCourse, flowCourse } from './flow-truth.ts';
-import { type GradeKind, held04, rawGrades, runningLevel_mm, swing_mm } from './law.ts';
+import { type GradeKind, held04, heldAfter_mm, levelHalf_s, rawGrades, runningLevel_mm, swing_mm } from './law.ts';
 import type { MadeRun } from './run.ts';
 import { type Scene, slowed } from './window-scene.ts';
 
@@ -31,10 +31,9 @@ export function sceneAt(run: MadeRun, log_s: number): Scene {
 
 /** Coming back after the stop, as the log's level does. */
 function settling_mm({ setUp, spin }: MadeRun, after_s: number): number {
-  const half_s = setUp.article.heldUp_mm > 0 ? 180 : setUp.oil.settleHalf_s;
   const low_mm = runningLevel_mm(setUp, spin.steps_rpm[0]!);
-  const end_mm = setUp.level_mm - 1;
-  return end_mm + (low_mm - end_mm) * 0.5 ** (after_s / half_s);
+  const end_mm = setUp.level_mm - heldAfter_mm;
+  return end_mm + (low_mm - end_mm) * 0.5 ** (after_s / levelHalf_s(setUp));
 }
 
 function turned_rad(run: MadeRun, log_s: number): number {

@@ -5,10 +5,11 @@ import { py } from './window-shapes.ts';
 import { sideView } from './window-side.ts';
 
 /** A window view of 480 × 360, from the side and from behind. A drawing, and it says so. */
-export function windowView(scene: Scene, size: { width: number; height: number }): string {
+export function windowView(scene: Scene, as: { width: number; height: number; moving: boolean }): string {
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${size.width}" height="${size.height}" viewBox="0 0 480 360">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${as.width}" height="${as.height}" viewBox="0 0 480 360">`,
     frame(scene),
+    as.moving ? howItTurns() : '',
     sideView(scene),
     behindView(scene),
     windowRule(),
@@ -29,9 +30,11 @@ function frame({ label, clock }: Scene): string {
     letters(label, { x: 20, y: 29, size: 17, fill: ink, strong: true }),
     letters('from the left', { x: 20, y: 325, size: 11, fill: soft }),
     letters('from behind', { x: 411, y: 325, size: 11, fill: soft, anchor: 'middle' }),
-    letters(`turning drawn ${slowed} times slower`, { x: 460, y: 27, size: 11, fill: soft, anchor: 'end' }),
   ].join('');
 }
+
+const howItTurns = (): string =>
+  letters(`turning drawn ${slowed} times slower`, { x: 460, y: 27, size: 11, fill: soft, anchor: 'end' });
 
 /** One rule for both views, mm over the axle centre. */
 function windowRule(): string {

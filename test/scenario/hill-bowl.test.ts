@@ -76,7 +76,7 @@ describe('the demo series', () => {
   it('reads each planted fault at its own line and finds nothing else above notice', () => {
     const truth = demoTruth();
     const told = demoMade().findings.filter((f) => f.level !== 'notice');
-    // The camera clock belongs to the flow trial, the ambient probe of H-09 to the amendments.
+    // The camera clock is a notice, asked for below; the ambient probe of H-09 belongs to the amendments.
     const expected = truth.faults.filter((f) => !/camera|ambient probe/.test(f.fault));
     for (const f of told) {
       const planted = expected.find(
@@ -91,5 +91,9 @@ describe('the demo series', () => {
       expect(own[0]!.place.line - e.line, `${e.fault} in ${e.run}`).toBeLessThanOrEqual(1);
     }
     expect(told.some((f) => f.level === 'error')).toBe(false);
+    const camera = truth.faults.find((f) => f.fault.startsWith('camera'))!;
+    const found = demoMade().findings.find((f) => f.place.file === camera.file && f.place.line === camera.line);
+    expect(found?.code).toBe('camera-clock');
+    expect(found?.level).toBe('notice');
   });
 });
