@@ -49,9 +49,7 @@ export const methodText: readonly Section[] = [
         [
           'Film and log are tied by one flash that both saw; every cue, step and mark follows from it and from where the clip was cut.',
         ],
-        [
-          'Air in the oil is told only where oil was weighed. One level alone cannot part air from oil in flight.',
-        ],
+        ['Air in the oil is told only where oil was weighed. One level alone cannot part air from oil in flight.'],
       ]),
     ],
     [

@@ -127,7 +127,7 @@ function stepSection(view: View, pair: FlowPair, steps: readonly [FlowStep, Flow
     };
   };
   const sides = [side(0), side(1)] as const;
-  return section(
+  const made = section(
     anchor,
     capital(stepWords(view, step)),
     [
@@ -136,6 +136,7 @@ function stepSection(view: View, pair: FlowPair, steps: readonly [FlowStep, Flow
     ],
     [ruleNote(stills)],
   );
+  return { ...made, inIndex: stepShort(step) };
 }
 
 /** Stills taken by different rules are no pair, and the page says so. */

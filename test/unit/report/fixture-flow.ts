@@ -182,7 +182,7 @@ const drop = step('Drop of the surface there', 'Δz = L·i', 22.8);
 const known = (value: number, u: number) => estimate(value, [{ cause: 'zero', u }]);
 
 /** 190 mm ahead at 12 % nose up: −53.3 − 22.8 = −76.1 mm, over the lowest point at −32 − 45 = −77 mm. */
-export const pinionResults = (surface: number, over: number, u = 5e-4): Result[] => [
+export const pinionResults = (surface: number, over: number, u = 5.6e-4): Result[] => [
   { ...result('level-at-pinion', {}, 0), estimate: known(surface, u), steps: [drop] },
   {
     ...result('bath-over-race', {}, 0),

@@ -171,6 +171,7 @@ export interface Variation {
   readonly derived?: (runs: readonly DerivedRun[]) => readonly DerivedRun[];
   /** Kinds of grade on which the observers do not agree well enough. */
   readonly unusable?: readonly GradeKind[];
+  readonly agreements?: ComparedSeries['agreements'];
   readonly media?: SeriesInput['media'];
 }
 
@@ -182,9 +183,10 @@ export function input({
   runs: changeRuns = (list) => list,
   derived: changeDerived = (list) => list,
   unusable = ['wall'],
+  agreements = agreementsOf(unusable),
   media: files = media,
 }: Variation = {}): SeriesInput {
-  const judged = { ...compared, agreements: agreementsOf(unusable) };
+  const judged = { ...compared, agreements };
   const record = {
     series,
     rig: { ...rig, ...changes },

@@ -144,7 +144,9 @@ describe('what a page says first', () => {
       expect(textsOf(page(path)), path).not.toMatch(/not graded here yet/);
       expect(textsOf(page(path)).toLowerCase(), path).toMatch(/pinion.{0,12} bearing/);
     }
-    expect(plainSpaces(textsOf(page('series/pan/runs/H-02/')))).toMatch(/Pinion bearing above sump: \n6\.80 ± 0\.\d+ K/);
+    expect(plainSpaces(textsOf(page('series/pan/runs/H-02/')))).toMatch(
+      /Pinion bearing above sump: \n6\.80 ± 0\.\d+ K/,
+    );
   });
 });
 
