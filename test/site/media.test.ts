@@ -2,7 +2,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync, statSync } from 'node:fs
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/host/site/build.ts';
+import { buildSite, pageMemo } from '../../src/host/site/build.ts';
 import { flowPages, flowTexts } from './sample-flow.ts';
 import { noFilm, sampleMedia } from './sample-media.ts';
 import { frame } from './sample-parts.ts';
@@ -164,5 +164,32 @@ describe('scripts', () => {
       ['grading', 'grading.js'],
     ]);
     for (const [path, src] of all) expect(statSync(join(out, dirname(path), src)).isFile()).toBe(true);
+  });
+});
+
+describe('a site that is built again', () => {
+  it('lays a page out again when its still or its clip changed, and then only that page', async () => {
+    const laidOut: number[] = [];
+    const kept = pageMemo();
+    const again = async (shown = media.shown): Promise<void> => {
+      const told: number[] = [];
+      await buildSite({
+        ...{ pages: flowPages, files: flowTexts, frame, shown, kept, out: join(folder, 'again') },
+        tell: (_, all, what) => {
+          if (what === 'pages') told.push(all);
+        },
+      });
+      laidOut.push(told[0]!);
+    };
+    await again();
+    await again();
+    const stills = new Map([...media.shown.stills, [`${series}stills/F-01-60`, null]]);
+    await again({ ...media.shown, stills });
+    await again({ ...media.shown, clips: new Map([...media.shown.clips].filter(([path]) => !path.includes('F-02'))) });
+    // The still stands on the run sheet alone; then it is back there, and the clip is gone from the page of the pair.
+    expect(laidOut).toEqual([4, 0, 1, 2]);
+    expect(readFileSync(join(folder, 'again', series, 'side-by-side/F-01~F-02/index.html'), 'utf8')).toContain(
+      'F-02.webm is not in this folder.',
+    );
   });
 });
