@@ -3,7 +3,7 @@ import { shown } from '../trial/figures.ts';
 import { articleWords, litresWords } from './cite.ts';
 import { numberText, quantityText } from './digits.ts';
 import type { Block, LevelData, SectionData } from './page.ts';
-import { flat, heights, insideOf, mm, shapeOf } from './section-shape.ts';
+import { flat, heights, insideOf, insideWords, mm, shapeOf } from './section-shape.ts';
 import { row, table } from './spans.ts';
 import { derivedOf, type View } from './view.ts';
 
@@ -31,7 +31,7 @@ export function sectionDrawing(view: View, article: Article, id: string): Block 
       id,
       title: `Section of ${articleWords(view, article.id)} with the ring gear, to scale`,
       alternative: `Section along the axle, to scale in millimetres: the ring gear, the inside of ${articleWords(view, article.id)} behind it, ${fills.length === 0 ? 'no fill' : `oil standing at ${fills.map(({ label }) => label).join(', ')}`}${data.lips.length === 0 ? '' : `, and ${data.lips.map(({ label }) => label).join(' and ')}`}.`,
-      caption: [`To scale, seen along the axle. ${inside.words}`],
+      caption: [`To scale, seen along the axle. ${insideWords([inside])}`],
       data,
       table: table(
         `${id}-table`,

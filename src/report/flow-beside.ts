@@ -1,5 +1,5 @@
 import { rpm } from '../ledger/ids.ts';
-import { quantityKinds, type QuantityName } from '../trial/figures.ts';
+import type { QuantityName } from '../trial/figures.ts';
 import type { StepName } from '../trial/flow.ts';
 import { cited, citedValue, figureNamed } from './cite.ts';
 import { numberText } from './digits.ts';
@@ -16,6 +16,10 @@ export function besideSection(view: View, sheet: FlowSheet): Section | null {
   if (blocks.every((block) => block === null)) return null;
   const jets = sheet.flow.steps.some(({ step }) => stepFigure(view, sheet.run.id, 'jet-power', step) !== undefined);
   return section('beside-the-picture', 'Numbers beside the picture', blocks, [
+    {
+      name: 'Centrifugal ratio.',
+      text: ['How many times its weight the oil at the rim of the gear is thrown outward.'],
+    },
     jets ? ceilingNote : null,
     jets ? besideTheLoss(view, sheet.derived.cell) : null,
     {
@@ -53,7 +57,6 @@ function speedsTable(view: View, { flow }: FlowSheet): Block | null {
         }),
       ),
     ),
-    'Centrifugal ratio: how many times its weight the oil at the rim is thrown outward.',
   );
 }
 
@@ -61,7 +64,7 @@ const shortNames = {
   'ring-speed': 'ring gear',
   'pinion-speed': 'pinion',
   'pitch-line-speed': 'pitch-line speed',
-  'centrifugal-ratio': quantityKinds['centrifugal-ratio'].name,
+  'centrifugal-ratio': 'centrifugal ratio',
 } as const;
 
 function numbersTable(view: View, { run, flow }: FlowSheet): Block | null {
@@ -72,7 +75,7 @@ function numbersTable(view: View, { run, flow }: FlowSheet): Block | null {
   const heads = {
     reynolds: 'Reynolds number here',
     'reynolds-loaded': `Reynolds number of ${flow.standsFor?.run ?? 'the loaded run'}`,
-    'jet-power': 'ceiling of the power in the thrown oil (model estimate)',
+    'jet-power': 'thrown oil, ceiling of its power (model estimate)',
   };
   return tableBlock(
     'step-numbers',

@@ -6,7 +6,7 @@ import { articleWords, cited, runFigures, tiltWords } from './cite.ts';
 import { numberText, valueOf } from './digits.ts';
 import { stepFigure, stepsUp, type FlowSheet } from './flow-steps.ts';
 import type { Block, SectionData, TableRow } from './page.ts';
-import { insideOf, flat, mm, raceOf, shapeOf } from './section-shape.ts';
+import { insideOf, insideWords, flat, mm, raceOf, shapeOf } from './section-shape.ts';
 import { row, table } from './spans.ts';
 import type { View } from './view.ts';
 
@@ -39,11 +39,9 @@ export function drawing(view: View, sheet: FlowSheet, of: Drawn): Block | null {
       id: of.id,
       title: `Section of ${article} with ${alone ? 'its running level' : 'its running levels'}, to scale`,
       alternative: `Section along the axle, to scale in millimetres${tiltWords(derived.cell)}: the ring gear, the inside of ${article} behind it, and the surface of the oil: ${levels.join(', ')}. The table below holds the same numbers.`,
-      caption: [
-        alone
-          ? 'To scale.'
-          : `To scale, seen along the axle. Bars are the swing of the surface. ${inside(view, sheet)?.words ?? ''}`.trim(),
-      ],
+      caption: alone
+        ? []
+        : [`To scale, seen along the axle. Bars are the swing of the surface. ${insideWords([inside(view, sheet)])}`],
       data,
       table: table(
         `${of.id}-table`,
@@ -67,13 +65,10 @@ function levelRow(view: View, { run }: FlowSheet, { step }: FlowStep): TableRow[
   return [row(name, cited(view, level), swing === undefined ? '—' : cited(view, swing))];
 }
 
-const inside = (view: View, { run }: FlowSheet) => {
+export const inside = (view: View, { run }: FlowSheet) => {
   const article = view.articles.get(run.article);
   return article === undefined ? null : insideOf(view, article);
 };
-
-/** What the drawings of a page share, in words: whose lines the inside has. */
-export const insideWords = (view: View, sheet: FlowSheet): string => inside(view, sheet)?.words ?? '';
 
 export function drawingData(view: View, sheet: FlowSheet, of: Omit<Drawn, 'id'>): SectionData | null {
   const { run, derived } = sheet;
@@ -131,9 +126,10 @@ function dimensions(view: View, { run }: FlowSheet, rest: Figure | undefined): S
       ? []
       : [
           {
-            from: [race.x, race.z - race.radius] as const,
-            to: [race.x, surface.value] as const,
-            label: valueOf(over),
+            // beside the race, which stands on edge in this view
+            from: [race.x - race.radius / 2, race.z - race.radius] as const,
+            to: [race.x - race.radius / 2, surface.value] as const,
+            label: `${valueOf(over)} over`,
           },
         ]),
   ];

@@ -4,7 +4,7 @@ import { scales } from '../trial/grade-anchors.ts';
 import { citedValue, cited, doubtOf } from './cite.ts';
 import { quantityText } from './digits.ts';
 import { stepFigure, stepShort, stepsDown, stepsUp, type FlowSheet } from './flow-steps.ts';
-import { gradeLegend, gradeSpans, gradeText, kindHead, observerName, observerTitle, viewWords } from './grade-words.ts';
+import { gradeSpans, gradeText, kindHead, observerName, observerTitle, viewWords } from './grade-words.ts';
 import { readingsOf } from './clip-view.ts';
 import { rpm } from '../ledger/ids.ts';
 import type { Block, Span } from './page.ts';
@@ -31,7 +31,6 @@ export const levelTable = (view: View, { run, flow }: FlowSheet): Block =>
         anchor: `level-${rpm(step.step.outputSpeed_rad_s)}rpm-${step.step.direction}`,
       };
     }),
-    `Speeds are of the ${view.speed.replace(/ rpm$/, '')}. The level is counted from the axle centreline; the mean of the last part of each hold.`,
   );
 
 const remarkOf = ({ steady, probeAbove }: FlowStep): string =>
@@ -57,7 +56,6 @@ export const gradeTable = (view: View, { run, flow }: FlowSheet): Block =>
       ),
       anchor: `grades-${rpm(step.step.outputSpeed_rad_s)}rpm-${step.step.direction}`,
     })),
-    gradeLegend,
   );
 
 /** Speeds that were held both ways. */

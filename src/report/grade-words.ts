@@ -61,7 +61,7 @@ const howShort: Readonly<Record<StepGrade['how'], string>> = {
   'not graded': '',
 };
 
-/** Under a table of grades: what its words mean. */
+/** Beside a table of grades: what its words mean. */
 export const gradeLegend =
   'A bare number was given by every observer; joint: both looked again, together; alone: one observer graded; open: they differ and nobody looked again; ng: not gradable, which is no 0.';
 

@@ -8,7 +8,7 @@ import { flowSheet, isGraded, stepFigure, type FlowSheet } from './flow-steps.ts
 import { stillsSection } from './flow-stills.ts';
 import { firstGradesFold, gapSentence, gapTable, gradersSpans, gradeTable, levelTable } from './flow-tables.ts';
 import { flowLead } from './flow-words.ts';
-import { kindsNotUsable } from './grade-words.ts';
+import { gradeLegend, kindsNotUsable } from './grade-words.ts';
 import { pairLinks } from './pairs.ts';
 import type { MarginNote, Page, Section } from './page.ts';
 import { pinionSentence } from './pinion-words.ts';
@@ -75,10 +75,18 @@ function stepsSection(view: View, sheet: FlowSheet): Section {
   return section(
     'steps',
     'Step by step',
-    [levelTable(view, sheet), graded ? gradeTable(view, sheet) : null, firstGradesFold(view, sheet)],
+    [
+      prose(
+        `Speeds are of the ${view.speed.replace(/ rpm$/, '')}; the level is counted from the axle centreline, over the last part of each hold.`,
+      ),
+      levelTable(view, sheet),
+      graded ? gradeTable(view, sheet) : null,
+      firstGradesFold(view, sheet),
+    ],
     [
       howSure(view, stepFigure(view, sheet.run.id, 'running-level', reference(view))),
       { name: 'Graded by.', text: gradersSpans(view, sheet) },
+      graded ? { name: 'In a cell.', text: [gradeLegend] } : null,
       graded
         ? {
             name: 'What a grade means.',

@@ -10,21 +10,27 @@ export const mm = (z_m: number): number => shown('static-level', z_m);
 /** A drawing that stands alone, level, with nothing running in it. */
 export const flat = { frame: null, tilt: 0, running: [], dimensions: [], race: null } as const;
 
-/** Lines of the inside, and in words whose they are. */
+/** Lines of the inside, and whose they are where they are not the article's own. */
 export interface Inside {
   readonly profile: InsideProfile;
-  readonly words: string;
+  readonly drawnAs: string | null;
+}
+
+/** "The inside is drawn as that of P0. Lines of the inside are for the drawing only; no figure comes from them." */
+export function insideWords(insides: readonly (Inside | null)[]): string {
+  const as = [...new Set(insides.flatMap((inside) => inside?.drawnAs ?? []))];
+  const whose = as.length === 0 ? '' : `The inside is drawn as that of ${as.join(' and ')}. `;
+  return `${whose}Lines of the inside are for the drawing only; no figure comes from them.`;
 }
 
 /** An article's own lines; a window copy without any is drawn as what it stands in for. */
 export function insideOf(view: View, article: Article): Inside | null {
   const drawn = (profile: InsideProfile | null | undefined): profile is InsideProfile =>
     profile != null && profile.wall.length > 0;
-  const noFigure = 'Lines of the inside are for the drawing only; no figure comes from them.';
-  if (drawn(article.profile)) return { profile: article.profile, words: noFigure };
+  if (drawn(article.profile)) return { profile: article.profile, drawnAs: null };
   for (const id of article.role === 'window_copy' ? article.standsInFor : []) {
     const profile = view.articles.get(id)?.profile;
-    if (drawn(profile)) return { profile, words: `The inside is drawn as that of ${id}. ${noFigure}` };
+    if (drawn(profile)) return { profile, drawnAs: id };
   }
   return null;
 }

@@ -4,7 +4,7 @@ import { gradeKinds } from '../trial/flow.ts';
 import { articleSpan, cellDetail, cited, litresWords, tiltWords } from './cite.ts';
 import { clipFiles, clipView } from './clip-view.ts';
 import { quantityText } from './digits.ts';
-import { drawing, drawingData, insideWords } from './flow-drawing.ts';
+import { drawing, drawingData, inside } from './flow-drawing.ts';
 import { allSteps, sameStep, stepAnchor, stepFigure, stepShort, stepWords, type FlowSheet } from './flow-steps.ts';
 import { stillAt, stillsBlock, stillView } from './flow-stills.ts';
 import { reachSentence } from './flow-words.ts';
@@ -12,7 +12,7 @@ import { gradeSpans, kindHead, notUsableWords, whyNotUsable } from './grade-word
 import type { FlowPair } from './pairs.ts';
 import type { Block, ClipView, MarginNote, Page, Section, Span, TableRow } from './page.ts';
 import { runLink } from './run-parts.ts';
-import { frameOf } from './section-shape.ts';
+import { frameOf, insideWords } from './section-shape.ts';
 import { capital, countWord, link, prose, row, section, tableBlock } from './spans.ts';
 import type { View } from './view.ts';
 
@@ -88,7 +88,7 @@ function notes(view: View, { left, right, basis }: FlowPair): MarginNote[] {
       name: 'Drawings.',
       text: [
         'To one scale, seen along the axle; a bar is the swing of the surface. ',
-        [...new Set([left, right].map((sheet) => insideWords(view, sheet)))].filter((w) => w !== '').join(' '),
+        insideWords([left, right].map((sheet) => inside(view, sheet))),
       ],
     },
     {
