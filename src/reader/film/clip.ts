@@ -1,5 +1,5 @@
 import { make, setText } from '../element.ts';
-import { nowLine, showCaptions } from './captions.ts';
+import { giveCaptions, nowLine, observationsUnder } from './captions.ts';
 import { readClipData, type ClipData } from './clip-data.ts';
 import { clipTime_s, clockText, logTime_s } from './clocks.ts';
 import { fieldOver } from './field.ts';
@@ -20,10 +20,11 @@ export function wireClip(figure: HTMLElement): Clip | null {
   const video = figure.querySelector('video');
   const data = readClipData(figure.querySelector('.clip-data')?.textContent ?? '');
   if (video === null || data === null) return null;
-  showCaptions(video, data);
+  giveCaptions(video, data);
 
   const now = nowLine();
-  video.after(now.line);
+  const observations = observationsUnder(data);
+  video.after(now.line, observations.place);
   const listeners: ((step: string) => void)[] = [];
   const send = (clip_s: number): void => {
     const end = Number.isFinite(video.duration) ? video.duration : Infinity;
@@ -54,6 +55,7 @@ export function wireClip(figure: HTMLElement): Clip | null {
       if (video.paused || seen !== step) field.tell(log_s, seen);
     }
     setText(now.clock, clockWords(data, log_s));
+    observations.show(clip_s);
     if (seen === step) return;
     step = seen;
     setText(now.step, seen === '' && data.steps.length > 0 ? 'between steps' : seen);

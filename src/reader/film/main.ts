@@ -50,7 +50,7 @@ function clipGoal(clip: Clip): Goal[] {
     },
   );
   clip.onStep(choose.mark);
-  clip.figure.querySelector('.clip-now')?.after(choose.row);
+  clip.figure.querySelector('.clip-said')?.after(choose.row);
   return [{ place: clip.figure, open: opens(steps, goTo) }];
 }
 

@@ -26,7 +26,7 @@ export function filesTable(sitting: Sitting, write: (code: string) => void): Fil
   const heads = ['Clip', 'Steps graded', 'File', ''].map((head) => make('th', { scope: 'col' }, head));
   const place = make(
     'div',
-    { class: 'scroll' },
+    { class: 'scroll', tabindex: '0', role: 'group', 'aria-label': 'Files' },
     make(
       'table',
       { class: 'grading-files' },
