@@ -183,6 +183,14 @@ export const plan: Plan = {
   cells: [{ trial: 'spin', article: 'A1', oil: 'L1', fill_m3: 2.4e-3, tilt_ratio: 0, wanted: 3 }],
 };
 
+const typedObservation: readonly (readonly [string, string])[] = [
+  ['observations.0.observer', 'KZQ'],
+  ['observations.0.blind.0', 'fill'],
+  ['observations.0.blind.1', 'oil'],
+  ['observations.0.steps.150 rpm up.reach', '1'],
+  ['observations.0.steps.150 rpm up.view', '3'],
+];
+
 export const run = (id: string, trial: TrialKind, article: string, more: Partial<Run> = {}): Run => ({
   ...note(`pan/runs/${id}.md`, 'public', `Words of ${id}.`),
   id,
@@ -229,5 +237,6 @@ export const run = (id: string, trial: TrialKind, article: string, more: Partial
     ['released-by', 'RZQ'],
     ['exclude.0.by', 'XZQ'],
     ['exclude.0.reason', 'connector touched'],
+    ...(trial === 'flow' ? typedObservation : []),
   ]),
 });

@@ -324,3 +324,22 @@ describe('a flow sheet links to', () => {
     expect(chartOf(bare, 'film', 'film').panels).toHaveLength(3);
   });
 });
+
+describe('the fields of a flow run as they were typed', () => {
+  const fieldsOf = (audience: 'house' | 'public'): (readonly [string, string])[] =>
+    blocksOf(pagesOf({ audience }).page('runs/F-02/'))
+      .flatMap((block) => (block.kind === 'facts' ? block.rows : []))
+      .filter(({ name }) => name.startsWith('observations'))
+      .map(({ name, value }) => [name, joined(value)] as const);
+
+  it('have a row an observer and a row a step', () => {
+    expect(fieldsOf('house')).toEqual([
+      ['observations 1', 'observer KZQ, blind fill, blind oil'],
+      ['observations 1, 150 rpm up', 'reach 1, view 3'],
+    ]);
+  });
+
+  it('name no observer to the public', () => {
+    expect(fieldsOf('public')[0]).toEqual(['observations 1', 'blind fill, blind oil']);
+  });
+});
