@@ -91,7 +91,7 @@ function cuesOf(view: View, run: Run, { clip }: ClipFile): ClipView['cues'] {
 }
 
 /** "Observer A: Reach 3, Side fall 3, Wall hit 2, Bubble 2, Tube run 0, View 3; level −65 mm. Closed sheet over the gear." */
-export function observationWords(view: View, seen: Observation): string {
+function observationWords(view: View, seen: Observation): string {
   const who = seen.pass === 'joint' ? 'joint look' : observerTitle(view, seen.observer);
   const grades = gradeKinds.map((kind) => `${scales[kind].name} ${String(seen.grades[kind])}`).join(', ');
   const read = readingsOf(seen);

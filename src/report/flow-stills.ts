@@ -44,7 +44,7 @@ export function stillsSection(view: View, run: Run): Section | null {
 const rank = ({ rule }: Still): number => ({ offset: 0, event: 1, chosen: 2 })[rule];
 
 /** In `pictures/` of the series. */
-export const sourceOf = (view: View, { file }: Still): string =>
+const sourceOf = (view: View, { file }: Still): string =>
   `${view.series.file.slice(0, view.series.file.lastIndexOf('/') + 1)}pictures/${file}`;
 
 /** A still as a page shows it; null when it is not in the folder. `prefix` keeps anchors apart on a page of several runs. */

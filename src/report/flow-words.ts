@@ -43,7 +43,7 @@ export function reachSentence(view: View, { run, flow }: FlowSheet): Span[] {
     : ['Reach is ', ...listed(parts), ' on the way up. '];
 }
 
-export function levelSentence(view: View, { run, flow }: FlowSheet): Span[] {
+function levelSentence(view: View, { run, flow }: FlowSheet): Span[] {
   const levels = stepsUp(flow).flatMap(({ step }): { figure: Figure; speed: string }[] => {
     const figure = stepFigure(view, run.id, 'running-level', step);
     return figure === undefined ? [] : [{ figure, speed: rpm(step.outputSpeed_rad_s) }];

@@ -78,16 +78,7 @@ export function viewWords(observations: readonly Observation[]): string {
   return views.length === 0 ? '—' : [...new Set(views)].sort().join(' or ');
 }
 
-/** "closed sheet, narrower than half the face": what a grade means, or null where there is none. */
-export const anchorWords = (kind: GradeKind, grade: Graded | null): string | null =>
-  grade === null || grade === 'ng' ? null : scales[kind].anchors[grade];
-
-/** "Reach 3: closed sheet, narrower than half the face" for the ear and for captions. */
-export const spokenGrade = (kind: GradeKind, grade: Graded): string => {
-  const anchor = anchorWords(kind, grade);
-  return `${scales[kind].name} ${grade === 'ng' ? 'not gradable' : String(grade)}${anchor === null ? '' : ` (${anchor})`}`;
-};
-
+/** Every kind that may not be used, with its reason; null when all may. */
 export const kindsNotUsable = (view: View, kinds: readonly GradeKind[]): string | null => {
   const told = kinds.flatMap((kind) => {
     const why = whyNotUsable(view, kind);
