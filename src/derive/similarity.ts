@@ -52,7 +52,7 @@ export function besideThePicture(
       class: 'derived from measurement',
       relation: 'ring-reynolds',
       method: 'flow/reynolds',
-      notes: [],
+      notes: ofTheSheet(of.oil),
       given,
       steps: [viscosityStep(of.line, sump_K)],
     });
@@ -102,6 +102,12 @@ function reynoldsAt(output_rad_s: number, sump_K: number, { rig, line }: Oiled):
       });
 }
 
+/** A sheet that states no doubt of its viscosities lends none to the figure, which then looks surer than it is. */
+const ofTheSheet = (oil: Oil): string[] =>
+  oil.nu40PlusMinus === undefined && oil.nu100PlusMinus === undefined
+    ? ['the ± is of the temperature alone: the oil sheet states none for its viscosities']
+    : ['the ± is of the temperature alone'];
+
 const viscosityStep = (line: LogLogLine, sump_K: number) => ({
   says: 'Viscosity at that temperature, by the line through the two of the oil sheet',
   formula: 'ν(T)',
@@ -150,7 +156,7 @@ export function besideLoaded(
       class: 'derived from measurement',
       relation: 'ring-reynolds',
       method: 'flow/reynolds',
-      notes: [`at the final temperature of ${meant.run}`],
+      notes: [`at the final temperature of ${meant.run}`, ...ofTheSheet(input.oil)],
       given: [
         {
           symbol: 'T',
