@@ -8,8 +8,9 @@ import type { ShownMedia } from './shown.ts';
 export type ClipMemo = Map<string, string>;
 
 /**
- * Puts the made stills and the users' clips into a fresh site. A file is given a second name where the disk can do that, and
- * copied where it cannot; a clip that stands unchanged in the site of before is taken over from there.
+ * Puts the made stills and the users' clips into a fresh site. What is already ours is given a second name where the disk can
+ * do that. A user's clip is copied, once: whatever is later done to a site never reaches the raw file; a clip that stands
+ * unchanged in the site of before is taken over from there.
  */
 export async function placeMedia(
   { stills, clips }: ShownMedia,
@@ -25,13 +26,21 @@ export async function placeMedia(
   for (const [address, { place, state }] of clips) {
     const same = before !== undefined && memo?.get(address) === state;
     if (same && (await placed(join(before, address), at(address)).then(yes, no))) continue;
-    await placed(place, at(address));
+    await copied(place, at(address));
     memo?.set(address, state);
   }
 }
 
 const yes = () => true;
 const no = () => false;
+
+/** A copy that shares nothing with its source, or its blocks only until one of the two is written to. */
+async function copied(from: string, to: string): Promise<void> {
+  const held = `${to}.held`;
+  await placed(from, held);
+  await copyFile(held, to, constants.COPYFILE_EXCL | constants.COPYFILE_FICLONE);
+  await unlink(held);
+}
 
 async function placed(from: string, to: string): Promise<void> {
   await mkdir(dirname(to), { recursive: true });
