@@ -5,7 +5,8 @@ import { anchorsBeside } from './anchors.ts';
 import { fileOf } from './file.ts';
 import { filesTable } from './files.ts';
 import { joinFiles } from './join.ts';
-import { type Focus, press, printedKeys, type Then } from './keys.ts';
+import { focusOf, keyList } from './key-list.ts';
+import { press, type Then } from './keys.ts';
 import { standing } from './marks.ts';
 import { player } from './player.ts';
 import { gradeRows, scalesOf } from './rows.ts';
@@ -161,17 +162,3 @@ export function desk(first: Sitting, view: GradingView, leave: () => void): Desk
 }
 
 const count = (steps: number): string => (steps === 1 ? '1 step' : `${String(steps)} steps`);
-
-function focusOf(target: EventTarget | null): Focus {
-  if (target instanceof HTMLInputElement)
-    return target.type === 'text' ? 'words' : target.type === 'radio' ? 'row' : 'button';
-  if (target instanceof HTMLVideoElement) return 'player';
-  return target instanceof Element && target.closest('button, a, summary') !== null ? 'button' : 'row';
-}
-
-const keyList = (): HTMLElement =>
-  make(
-    'dl',
-    { class: 'key-list', 'aria-label': 'Keys' },
-    ...printedKeys.map(([key, does]) => make('div', {}, make('dt', {}, make('kbd', {}, key)), make('dd', {}, does))),
-  );
