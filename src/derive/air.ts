@@ -119,7 +119,10 @@ function ofLevel({ reading, oil, table }: { reading: Reading; oil: Oil; table: L
         class: 'derived from measurement',
         relation: 'air-from-level',
         method: 'flow/air-from-level',
-        notes: ['at the highest level after the stop; oil still draining back makes it read low'],
+        notes: [
+          'at the highest level after the stop; oil still draining back makes it read low',
+          'oil that leaves the sump meanwhile, into a tube or past a seal, would read as air',
+        ],
         given: [top, end].map(({ mean, u, rows }, i) => ({
           symbol: i === 0 ? 'z high' : 'z end',
           name: i === 0 ? 'highest level after the stop' : 'level at the end',

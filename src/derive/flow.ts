@@ -49,7 +49,9 @@ export function deriveFlow(input: {
   const air = deriveAir({ reading, oil, table });
   const settle = deriveSettle(reading, air.untold);
   const warm = hotRise({ reading, oil, table, volume20_m3: level.volume20_m3 });
-  const numbers = line === null ? { results: [], causes: [] } : besideThePicture(reading, holds, { rig, oil, line });
+  // A probe above the level reads mist: no viscosity is looked up with it.
+  const wet = holds.filter((hold) => !probeAbove(hold, tip_z_m));
+  const numbers = line === null ? { results: [], causes: [] } : besideThePicture(reading, wet, { rig, oil, line });
   const steps = holds.map((hold) =>
     stepOf(reading, hold, { tip_z_m, observations: graded.of.get(hold) ?? [], anyGraded: run.observations.length > 0 }),
   );
@@ -72,6 +74,9 @@ export function deriveFlow(input: {
   };
 }
 
+const probeAbove = ({ level }: Hold, tip_z_m: number | null): boolean =>
+  level !== null && tip_z_m !== null && level.mean < tip_z_m;
+
 function stepOf(
   { log }: Reading,
   hold: Hold,
@@ -86,7 +91,7 @@ function stepOf(
     level_z_m: hold.level?.mean ?? null,
     swing_m: hold.level === null ? null : 2 * hold.level.s,
     steady: hold.steady,
-    probeAbove: hold.level !== null && of.tip_z_m !== null && hold.level.mean < of.tip_z_m,
+    probeAbove: probeAbove(hold, of.tip_z_m),
     grades: of.anyGraded ? stepGrades(of.observations) : null,
     observations: of.observations,
   };

@@ -24,7 +24,8 @@ const sameSpeed_ratio = 0.01;
  */
 export function sorted(reading: Reading, holds: readonly Hold[], clips: readonly TiedClip[]): SortedObservations {
   const of = new Map<Hold, Observation[]>();
-  const findings: Finding[] = [];
+  const notHeld: Told[] = [];
+  const offStep: Off[] = [];
   const { log, run } = reading;
   for (const observation of run.observations) {
     const hold = holds.find(
@@ -35,7 +36,7 @@ export function sorted(reading: Reading, holds: readonly Hold[], clips: readonly
     const step = `${Math.round((observation.step.outputSpeed_rad_s * 30) / Math.PI)} rpm ${observation.step.direction}`;
     const told = { place: observation.place, run: run.id, step };
     if (hold === undefined) {
-      findings.push(texts.stepNotHeld(told));
+      notHeld.push(told);
       continue;
     }
     const tied =
@@ -45,13 +46,34 @@ export function sorted(reading: Reading, holds: readonly Hold[], clips: readonly
       const held = [log.time_s[hold.rows[0]]!, log.time_s[hold.rows[1] - 1]!] as const;
       const inside_s = Math.min(to_s, held[1]) - Math.max(from_s, held[0]);
       if (inside_s < (to_s - from_s) / 2) {
-        findings.push(texts.cueOffStep({ ...told, from: from_s, to: to_s, heldFrom: held[0], heldTo: held[1] }));
+        offStep.push({ ...told, from: from_s, to: to_s, heldFrom: held[0], heldTo: held[1] });
         continue;
       }
     }
     of.set(hold, [...(of.get(hold) ?? []), observation]);
   }
-  return { of, findings };
+  return { of, findings: [...together(notHeld), ...offTogether(offStep)] };
+}
+
+interface Told {
+  readonly place: Observation['place'];
+  readonly run: string;
+  readonly step: string;
+}
+type Off = Told & Record<'from' | 'to' | 'heldFrom' | 'heldTo', number>;
+
+/** One mistake, such as a wrong speed column, tells once of all the steps it spoils, at the first of them. */
+function together(list: readonly Told[]): Finding[] {
+  const [first] = list;
+  return first === undefined
+    ? []
+    : [texts.stepNotHeld({ ...first, steps: [...new Set(list.map(({ step }) => step))] })];
+}
+
+/** So with one wrong time of the flash, which moves every cue. */
+function offTogether(list: readonly Off[]): Finding[] {
+  const [first] = list;
+  return first === undefined ? [] : [texts.cueOffStep({ ...first, others: list.length - 1 })];
 }
 
 /** What stands for each grade of one step: the joint look before everything, then first grades that are equal. */

@@ -1,4 +1,5 @@
 import { estimate, type Cause } from '../quantity/estimate.ts';
+import { writeNumber, writeQuantity } from '../quantity/write.ts';
 import { fitNonlinear } from '../statistics/nonlinear.ts';
 import type { Result, Settled } from '../trial/derived.ts';
 import { fitScatter, gather, modelSpread, readingScatter } from './causes.ts';
@@ -69,7 +70,7 @@ export function deriveSettle(reading: Reading, airUntold: string | null): Settle
         bound: null,
         relation: 'drain-back',
         method: 'flow/settle',
-        notes: [],
+        notes: ['the ± is of the fit alone: one curve stands for all that drains back'],
         given: [{ symbol: 'n', name: 'level readings after the stop', value: rows.length, u: null, unit: '1', from }],
       },
       half,
@@ -88,7 +89,11 @@ export function deriveSettle(reading: Reading, airUntold: string | null): Settle
         bound: null,
         relation: 'level-missing',
         method: 'flow/settle',
-        notes: ['held up on walls and in trays, lost, or gone to the tubes; warmer oil stands higher'],
+        notes: [
+          'held up on walls and in trays, lost, or gone to the tubes',
+          ...warmerNote(reading, still!, rows),
+          ...beyondNote(log.time_s.at(-1)! - stop_s, fit.half_s),
+        ],
         given: [
           {
             symbol: 'z0',
@@ -127,6 +132,24 @@ export function deriveSettle(reading: Reading, airUntold: string | null): Settle
   };
 }
 
+/** A level is told at its own temperature: how far the sump was from it before. */
+function warmerNote(reading: Reading, still: readonly [number, number], rows: readonly number[]): string[] {
+  const sump = reading.channel('sump');
+  if (sump === null) return ['the sump was not read: warmer oil stands higher'];
+  const last = rows.slice(-Math.ceil(rows.length / 5));
+  const warmer_K = meanOf(last.map((row) => sump[row]!)).mean - meanOf(sump.subarray(...still)).mean;
+  if (Number.isNaN(warmer_K)) return ['the sump was not read: warmer oil stands higher'];
+  const by = writeQuantity(Math.abs(warmer_K), 'K', 1);
+  return [`the sump was ${by} ${warmer_K < 0 ? 'cooler' : 'warmer'} at the end than before; warmer oil stands higher`];
+}
+
+/** After five half-times 3 % of the depth is still to come (our rule): before that the end lies beyond what was read. */
+function beyondNote(read_s: number, half_s: number): string[] {
+  const halves = read_s / half_s;
+  if (halves >= 5) return [];
+  return [`the log ends after ${writeNumber(halves, 1)} half-times: this end is where the curve would come to`];
+}
+
 const readRows = (level: Float64Array, [from, to]: readonly [number, number]): number[] =>
   Array.from({ length: to - from }, (_, i) => from + i).filter((row) => !Number.isNaN(level[row]!));
 
@@ -144,9 +167,12 @@ function drainBack(reading: Reading, level: Float64Array, rows: readonly number[
     upper: [Infinity, Infinity, t.at(-1)! * 2],
   });
   const [end_z_m = NaN, depth_m = NaN, half_s = NaN] = fitted.parameters;
-  const u = fitted.covariance.map((row, i) => Math.sqrt(row[i]!));
+  // Readings that follow each other, and a curve that is not quite theirs, leave residuals that hang together.
+  const left = meanOf(fitted.residuals);
+  const widened = Math.sqrt(left.n / left.effectiveN);
+  const u = fitted.covariance.map((row, i) => Math.sqrt(row[i]!) * widened);
   const told = fitted.stopped === 'converged' && u.every(Number.isFinite) && depth_m > 3 * u[1]! && half_s < t.at(-1)!;
-  return told ? { end_z_m, depth_m, half_s, u: { end: u[0]!, half: u[2]! }, dof: fitted.dof } : null;
+  return told ? { end_z_m, depth_m, half_s, u: { end: u[0]!, half: u[2]! }, dof: Math.max(1, left.effectiveN - 3) } : null;
 }
 
 /** Readings as points of a chart: means over stretches that grow, since most happens at first. */

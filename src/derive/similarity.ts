@@ -68,7 +68,10 @@ export function besideThePicture(
       class: 'model estimate',
       relation: 'jet-power-band',
       method: 'flow/jet-power',
-      notes: ['a ceiling from momentum on what the shape of a cover can save here; no result of this trial'],
+      notes: [
+        'an estimate from momentum for the oil that the ring gear throws, and no result of this trial',
+        'what carrier, bolt heads, pinion and bearings move is not in it, so that a cover may be measured to save more',
+      ],
       given,
       steps: [viscosityStep(of.line, sump_K)],
     });

@@ -32,11 +32,11 @@ export const syncNotInLog = (f: Here): Finding => ({
   about: { run: f.run },
 });
 
-export const stepNotHeld = (f: Here & { step: string }): Finding => ({
+export const stepNotHeld = (f: Here & { steps: readonly string[] }): Finding => ({
   code: 'grade-step-not-held',
   level: 'warning',
   place: f.place,
-  says: `Grades are written for ${f.step}; the log of ${f.run} has no such hold.`,
+  says: `Grades are written for ${f.steps.join(', ')}; the log of ${f.run} has no such hold${f.steps.length === 1 ? '' : 's'}.`,
   why: 'A grade without a hold stands beside no speed, level or temperature.',
   write: 'Correct the step, or check the speed column and the steps and hold of the plan.',
   effect: 'These grades are left out; the others of the run stay.',
@@ -44,12 +44,12 @@ export const stepNotHeld = (f: Here & { step: string }): Finding => ({
 });
 
 export const cueOffStep = (
-  f: Here & { step: string; from: number; to: number; heldFrom: number; heldTo: number },
+  f: Here & { step: string; from: number; to: number; heldFrom: number; heldTo: number; others: number },
 ): Finding => ({
   code: 'grade-off-step',
   level: 'warning',
   place: f.place,
-  says: `Graded from ${round(f.from)} to ${round(f.to)} s of the log as ${f.step}; that hold runs from ${round(f.heldFrom)} to ${round(f.heldTo)} s.`,
+  says: `Graded from ${round(f.from)} to ${round(f.to)} s of the log as ${f.step}; that hold runs from ${round(f.heldFrom)} to ${round(f.heldTo)} s.${f.others === 0 ? '' : ` So with ${f.others} more of this run.`}`,
   why: 'The picture that was graded is of another speed, or camera and logger are not tied rightly.',
   write: 'Correct the step or the time of the cue, or  sync:  of the clip.',
   effect: 'These grades are left out; the others of the run stay.',

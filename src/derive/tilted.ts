@@ -58,7 +58,10 @@ export function atThePinion(run: Run, rig: Rig, level: LevelDerived): Result[] {
     class: 'derived from measurement',
     relation: 'tilt-drop',
     method: 'fill/tilt',
-    notes: ['at rest and with the axle still; the tilt is taken about the axle centreline'],
+    notes: [
+      'at rest and with the axle still; the tilt is taken about the axle centreline',
+      'the ± is of the level alone: the tilt and the lengths of the rig sheet are taken as exact',
+    ],
   } as const;
   const drop = { says: 'Drop of the surface there', formula: 'Δz = L·i', value: drop_m * 1e3, unit: 'mm' };
   return [
@@ -105,7 +108,7 @@ export function hotRise(input: { reading: Reading; oil: Oil; table: LevelTable |
         class: 'derived from measurement',
         relation: 'volume-at-20',
         method: 'fill/hot-level',
-        notes: ['the housing is taken as rigid'],
+        notes: ['the housing is taken as rigid', 'the ± is of the temperature alone'],
         given: [
           {
             symbol: 'T',

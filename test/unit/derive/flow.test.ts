@@ -197,6 +197,14 @@ describe('camera and logger', () => {
     expect(run.findings.filter(({ code }) => code === 'grade-off-step')).toHaveLength(1);
     expect(run.flow!.steps[0]!.observations).toEqual([inside]);
   });
+  it('tell a wrong time of the flash once, however many cues it moves', () => {
+    const cues = [200, 205, 210].map((from_s, i) =>
+      observed({ clip: 'F-01.webm', from_s, to_s: from_s + 10, observer: `O${i}` }),
+    );
+    const run = reduced({ clips: [clip()], observations: cues }, sync);
+    const told = run.findings.filter(({ code }) => code === 'grade-off-step');
+    expect(told.map(({ says }) => says.includes('2 more'))).toEqual([true]);
+  });
   it('leave out a grade of a step that was not held', () => {
     const run = reduced({ observations: [observed({ step: { outputSpeed_rad_s: rpm(520), direction: 'up' } })] });
     expect(run.findings.filter(({ code }) => code === 'grade-step-not-held')).toHaveLength(1);

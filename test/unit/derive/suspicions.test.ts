@@ -1,3 +1,4 @@
+import type { SeriesRecord } from '../../../src/trial/series.ts';
 import { describe, expect, it } from 'vitest';
 import { deriveSeries } from '../../../src/derive/series.ts';
 import type { ChannelKind } from '../../../src/trial/rig.ts';
@@ -128,7 +129,10 @@ describe('limits and instruments', () => {
     const hot: Course = (t) => 333.15 + (t < 600 ? 0 : t === 700 ? 1.4 : 0.1);
     const log = logged({ 'pinion-speed': () => 0, sump: hot, level: () => -0.05 }, { length_s: 1200, step_s: 10 });
     const sync = [{ time_s: 12, line: 3, text: 'sync' }];
-    expect(codes(recordOf('F-01', { ...log, events: sync }))).toEqual(['cap-exceeded made.csv:72']);
+    const ungraded = (whole: SeriesRecord) => ({
+      runs: whole.runs.filter(({ id }) => id === 'F-01').map((run) => ({ ...run, observations: [] })),
+    });
+    expect(codes(recordOf('F-01', { ...log, events: sync }, ungraded))).toEqual(['cap-exceeded made.csv:72']);
   });
 
   it('a sump past what the oil states is said, and nothing is said at the limit itself', () => {
