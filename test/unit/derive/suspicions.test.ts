@@ -1,4 +1,3 @@
-import type { SeriesRecord } from '../../../src/trial/series.ts';
 import { describe, expect, it } from 'vitest';
 import { deriveSeries } from '../../../src/derive/series.ts';
 import type { ChannelKind } from '../../../src/trial/rig.ts';
