@@ -50,7 +50,14 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
   }
   const { agreements, causes } = agreementsOf({ runs, rule: series.agreement });
   for (const c of causes) table.set(c.id, c);
-  return { ...out, agreements, causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)), findings: [] };
+  return {
+    ...out,
+    claims: [],
+    splits: [],
+    agreements,
+    causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    findings: [],
+  };
 }
 
 /** Degrees of freedom from which the scatter of loaded runs is measured and not put together from causes. */

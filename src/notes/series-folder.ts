@@ -96,7 +96,7 @@ function assembled(
   runs: readonly Run[],
   findings: readonly Finding[],
 ): SeriesNotes {
-  return { series, rig, plan, articles: articles.records, oils: oils.records, runs, findings };
+  return { series, rig, plan, articles: articles.records, oils: oils.records, runs, claims: [], findings };
 }
 
 /** The id of a series is the name of its folder, since both are part of every permanent address. */

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
+import type { ClaimWord, Clause } from './claim.ts';
 import type { At, Cell } from './derived.ts';
 import type { QuantityName } from './figures.ts';
 import type { Graded, GradeKind, StepName } from './flow.ts';
@@ -36,7 +37,9 @@ export interface Effect {
     | 'same litres and level'
     | 'fill is the subject'
     | 'oil is the subject'
-    | 'tilt is the subject';
+    | 'tilt is the subject'
+    /** Several things differ, and the claim names each of them. */
+    | 'named by the claim';
   readonly runs: readonly string[];
   readonly againstRuns: readonly string[];
   readonly notes: readonly string[];
@@ -105,7 +108,48 @@ export interface Agreement {
   }[];
 }
 
+/** A difference in final rise in two parts that add up to it. Negative is cooler than the baseline. */
+export interface Split {
+  readonly cell: Cell;
+  readonly against: Cell;
+  readonly byHeatMade: Estimate;
+  readonly byShed: Estimate;
+  /** Of the whole difference, by the heat made; null where the whole is not separated from nothing. */
+  readonly share: Estimate | null;
+  readonly runs: readonly string[];
+  readonly notes: readonly string[];
+}
+
+/** One clause of a claim held against the runs. */
+export interface JudgedClause {
+  readonly clause: Clause;
+  /** Subject less against, or the share itself; null where it cannot be told. SI. */
+  readonly estimate: Estimate | null;
+  /** Its own 95 % interval, SI. */
+  readonly interval: readonly [number, number] | null;
+  readonly word: ClaimWord;
+  /** The word when every claim made before its data is one of a family (Holm); null where it is the same. */
+  readonly inFamily: ClaimWord | null;
+  /** Why it cannot be told; empty otherwise. */
+  readonly why: readonly string[];
+  readonly runs: readonly string[];
+  /** Smallest difference these runs could have separated; null where nothing was compared. SI. */
+  readonly smallest: number | null;
+  /** Refits each that would separate the threshold from what was found, with this chance; null where more than 1000 or not told. */
+  readonly needed: readonly { readonly chance: number; readonly refits: number | null }[];
+}
+
+export interface JudgedClaim {
+  readonly claim: string;
+  readonly clauses: readonly JudgedClause[];
+  readonly word: ClaimWord;
+  /** Made on or after the day of the first run it rests on. */
+  readonly late: boolean;
+}
+
 export interface ComparedSeries {
+  readonly claims: readonly JudgedClaim[];
+  readonly splits: readonly Split[];
   readonly agreements: readonly Agreement[];
   readonly cells: readonly CellFigure[];
   readonly effects: readonly Effect[];

@@ -1,5 +1,6 @@
 import type { Article } from './article.ts';
 import type { Book, Series } from './book.ts';
+import type { Claim } from './claim.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Log } from './log.ts';
 import type { Oil } from './oil.ts';
@@ -15,6 +16,8 @@ export interface SeriesRecord {
   readonly articles: ReadonlyMap<string, Article>;
   readonly oils: ReadonlyMap<string, Oil>;
   readonly runs: readonly Run[];
+  /** In the order of `claims.md`; empty without one. */
+  readonly claims: readonly Claim[];
   /** By run id; a run whose log could not be read is absent. */
   readonly logs: ReadonlyMap<string, Log>;
   readonly findings: readonly Finding[];

@@ -5,6 +5,8 @@ import { derived, record } from '../compare/runs.ts';
 import { estimate } from '../../../src/quantity/estimate.ts';
 
 const nothing: ComparedSeries = {
+  claims: [],
+  splits: [],
   agreements: [],
   cells: [],
   effects: [],

@@ -113,6 +113,8 @@ const rows = (e: Effect): StandingRow[] => [
 ];
 
 const compared: ComparedSeries = {
+  claims: [],
+  splits: [],
   agreements: [],
   cells: [
     {
@@ -206,6 +208,7 @@ export function input({
     ]),
     oils: new Map([['L1', oil]]),
     runs: changeRuns(runs),
+    claims: [],
     logs: new Map(),
     findings: [],
   };

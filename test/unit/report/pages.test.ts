@@ -175,7 +175,17 @@ describe('a series with little in it', () => {
     ...full,
     record: { ...full.record, runs: [], plan: null, oils: new Map(), articles: new Map() },
     derived: new Map(),
-    compared: { agreements: [], cells: [], effects: [], refusals: [], standings: [], causes: [], findings: [] },
+    compared: {
+      claims: [],
+      splits: [],
+      agreements: [],
+      cells: [],
+      effects: [],
+      refusals: [],
+      standings: [],
+      causes: [],
+      findings: [],
+    },
     ledger: { ...full.ledger, figures: [], byId: new Map(), workings: new Map() },
   };
 
