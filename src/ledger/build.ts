@@ -10,6 +10,7 @@ import type { BudgetRow, Ledger, Working } from './ledger.ts';
 import { agreementFigures, isGrade, notUsable } from './agreements.ts';
 import { methodVersion } from './method.ts';
 import { oilFigures, type SheetFigure } from './oils.ts';
+import { splitFigures } from './splits.ts';
 import { speedFigures } from './speeds.ts';
 
 /**
@@ -31,6 +32,7 @@ export function buildLedger(input: {
     ...oilFigures(record),
     ...(rigShown ? speedFigures(record) : []),
     ...agreementFigures(record, compared.agreements),
+    ...splitFigures(record, compared, naming),
   ];
   const causes: CauseTable = new Map(
     [...compared.causes, ...sheets.flatMap((s) => s.causes ?? [])].map((c): [string, Cause] => [c.id, c]),
@@ -231,7 +233,7 @@ function maker(input: {
         inputs: (o.files ?? [o.file]).map(file),
         relation: o.relation,
         method: o.method ?? 'sheet/data',
-        notes: [],
+        notes: o.notes ?? [],
         given: o.given,
         steps: [],
       }),

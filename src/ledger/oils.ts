@@ -16,6 +16,7 @@ export interface SheetFigure {
   /** Everything it rests on, where that is more than its own file. */
   readonly files?: readonly string[];
   readonly method?: string;
+  readonly notes?: readonly string[];
   readonly quantity: QuantityName;
   readonly at: At;
   readonly estimate: Estimate;

@@ -1,0 +1,175 @@
+import { difference, effectiveDof, standardUncertainty, type CauseTable, type Estimate } from '../quantity/estimate.ts';
+import { holm } from '../statistics/holm.ts';
+import { runsNeeded } from '../statistics/power.ts';
+import { coverageFactor, tTail } from '../statistics/student.ts';
+import type { Series } from '../trial/book.ts';
+import type { Claim, ClaimWord, Clause } from '../trial/claim.ts';
+import type { CellFigure, Effect, JudgedClaim, JudgedClause, Standing } from '../trial/compared.ts';
+import type { DerivedRun } from '../trial/derived.ts';
+import { quantityKinds } from '../trial/figures.ts';
+import { conditionsDiffer } from './conditions.ts';
+import { atKey, cellKey } from './group.ts';
+import { splitOf } from './splits.ts';
+import * as pairTexts from './texts.ts';
+import * as texts from './texts-claims.ts';
+import { ownInterval, wholeWord, wordOf } from './verdict.ts';
+
+interface Known {
+  readonly cells: readonly CellFigure[];
+  readonly effects: readonly Effect[];
+  readonly standings: readonly Standing[];
+  readonly runs: ReadonlyMap<string, DerivedRun>;
+  readonly causes: CauseTable;
+  readonly series: Series;
+}
+
+/**
+ * Every claim held against the runs: its word by the rule, what it rests on, and what the word would be in the family of all
+ * claims that were made before their data. Differences that no standing holds are given as effects of their own.
+ */
+export function judgeClaims(claims: readonly Claim[], known: Known): { claims: JudgedClaim[]; effects: Effect[] } {
+  const judged = claims.map((claim) => {
+    const clauses = claim.clauses.map((clause) => judgeClause(clause, known));
+    return {
+      claim: claim.id,
+      clauses,
+      word: wholeWord(clauses.map(({ word }) => word)),
+      late: isLate(claim, clauses, known),
+    };
+  });
+  const early = judged.filter(({ late }) => !late).flatMap(({ clauses }) => clauses);
+  const family = inFamily(early, known);
+  return {
+    claims: judged.map((j) => ({
+      ...j,
+      clauses: j.clauses.map((c) => ({ ...c, inFamily: family.get(c) ?? null })),
+    })),
+    effects: judged.flatMap(({ clauses }) => clauses.flatMap((c) => ownEffect(c, known))),
+  };
+}
+
+function judgeClause(clause: Clause, known: Known): JudgedClause {
+  const { subject, against, quantity } = clause;
+  const of = quantity === 'makes-less-share' ? 'final-rise' : quantity;
+  const figure = (cell: Clause['subject']): CellFigure | undefined =>
+    known.cells.find((c) => c.quantity === of && cellKey(c.cell) === cellKey(cell) && atKey(c.at) === atKey(clause.at));
+  const both = [subject, against].map((cell) => ({ cell, figure: figure(cell) }));
+  const words = quantityKinds[of].name;
+  const missing = both.flatMap(({ cell, figure: f }) =>
+    f?.estimate != null
+      ? []
+      : [f === undefined ? texts.noFigure({ cell, quantity: words }) : texts.onlyBound({ cell, quantity: words })],
+  );
+  const runsOf = (f: CellFigure | undefined): DerivedRun[] => (f?.runs ?? []).flatMap((id) => known.runs.get(id) ?? []);
+  const [own, other] = both.map(({ figure: f }) => runsOf(f));
+  const runs = [...new Set(both.flatMap(({ figure: f }) => f?.runs ?? []))];
+  const why = [
+    ...missing,
+    ...(missing.length > 0
+      ? []
+      : conditionsDiffer({ quantity: of, series: known.series, runs: own ?? [], againstRuns: other ?? [] })),
+    ...(both.some(({ figure: f }) => f?.notes.includes(pairTexts.noRepeat)) ? [texts.noScatter] : []),
+  ];
+  const blank = { clause, inFamily: null, runs, needed: [] };
+  const estimate = why.length > 0 ? null : estimateOf(clause, both[0]!.figure!, both[1]!.figure!, known);
+  if (estimate === null)
+    return {
+      ...blank,
+      estimate: null,
+      interval: null,
+      word: 'cannot tell',
+      why: why.length > 0 ? why : [texts.noSplit],
+      smallest: null,
+    };
+  const interval = ownInterval(estimate, known.causes, known.series.coverage);
+  return {
+    ...blank,
+    estimate,
+    interval,
+    word: wordOf(clause, estimate.value, interval),
+    why: [],
+    smallest: (interval[1] - interval[0]) / 2,
+    needed: needed(clause, estimate, known),
+  };
+}
+
+const estimateOf = (clause: Clause, own: CellFigure, other: CellFigure, known: Known): Estimate | null =>
+  clause.quantity === 'makes-less-share'
+    ? (splitOf(clause.subject, clause.against, known.cells)?.share ?? null)
+    : own.estimate === null || other.estimate === null
+      ? null
+      : difference(own.estimate, other.estimate);
+
+/** Refits of each that would separate what was found from the threshold, where one refit's scatter was measured. */
+function needed(clause: Clause, estimate: Estimate, { standings }: Known): JudgedClause['needed'] {
+  const scatter = standings.find(
+    (s) => s.quantity === clause.quantity && atKey(s.at) === atKey(clause.at) && s.repeatability !== null,
+  )?.repeatability;
+  const gap = Math.abs(turned(clause, estimate.value) - clause.threshold);
+  if (scatter == null || gap === 0) return [];
+  return [0.8, 0.9].map((chance) => ({ chance, refits: runsNeeded({ s: scatter.s, difference: gap, chance }) }));
+}
+
+const turned = ({ direction }: Clause, value: number): number =>
+  direction === 'lower' ? -value : direction === 'within' ? Math.abs(value) : value;
+
+function isLate(claim: Claim, clauses: readonly JudgedClause[], { runs }: Known): boolean {
+  const days = clauses.flatMap((c) => c.runs.flatMap((id) => runs.get(id)?.startedDay ?? [])).sort();
+  const [first] = days;
+  return first !== undefined && claim.made >= first;
+}
+
+/**
+ * The words when all claims that were made before their data share one error rate: one-sided tails adjusted by Holm, at half
+ * of what the interval leaves out. A word that does not survive falls to what an interval just wide enough would say.
+ */
+function inFamily(clauses: readonly JudgedClause[], { causes, series }: Known): Map<JudgedClause, ClaimWord> {
+  const held = clauses.filter(({ word }) => word === 'shown' || word === 'shown against');
+  const level = (1 - series.coverage) / 2;
+  const adjusted = holm(held.map((c) => tailOf(c, causes)));
+  return new Map(held.flatMap((c, i): [JudgedClause, ClaimWord][] => (adjusted[i]! <= level ? [] : [[c, weaker(c)]])));
+}
+
+/** One-sided tail of what the word denies. */
+function tailOf({ clause, estimate, word }: JudgedClause, causes: CauseTable): number {
+  if (estimate === null) return 1;
+  const u = standardUncertainty(estimate);
+  const beyond = (turned(clause, estimate.value) - clause.threshold) / u;
+  const sign = (clause.direction === 'within') === (word === 'shown') ? -1 : 1;
+  const t = sign * beyond;
+  const both = tTail(t, effectiveDof(estimate, causes));
+  return t > 0 ? both / 2 : 1 - both / 2;
+}
+
+const weaker = ({ clause, estimate }: JudgedClause): ClaimWord =>
+  clause.threshold === 0 || estimate === null || turned(clause, estimate.value) <= 0 ? 'not shown' : 'leaning';
+
+/** A difference that the claim names and no standing holds, so that it has a figure like any other. */
+function ownEffect(judged: JudgedClause, { effects, causes, cells, series }: Known): Effect[] {
+  const { clause, estimate, interval } = judged;
+  if (estimate === null || interval === null || clause.quantity === 'makes-less-share') return [];
+  const { subject: cell, against, quantity, at } = clause;
+  const known = effects.some(
+    (e) =>
+      e.quantity === quantity &&
+      atKey(e.at) === atKey(at) &&
+      cellKey(e.cell) === cellKey(cell) &&
+      cellKey(e.against) === cellKey(against),
+  );
+  if (known) return [];
+  const dof = effectiveDof(estimate, causes);
+  const runsOf = (of: Clause['subject']): readonly string[] =>
+    cells.find((c) => c.quantity === quantity && cellKey(c.cell) === cellKey(of) && atKey(c.at) === atKey(at))?.runs ??
+    [];
+  return [
+    {
+      ...{ cell, against, quantity, at, estimate, interval, simultaneous: interval, dof },
+      k: coverageFactor(series.coverage, dof),
+      separated: interval[0] > 0 || interval[1] < 0,
+      basis: 'named by the claim',
+      runs: runsOf(cell),
+      againstRuns: runsOf(against),
+      notes: [],
+    },
+  ];
+}
