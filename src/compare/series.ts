@@ -6,6 +6,7 @@ import type { SeriesRecord } from '../trial/series.ts';
 import { agreementsOf } from './agreement.ts';
 import { judgeClaims } from './claims.ts';
 import { meanKnown } from './conditions.ts';
+import { dependsOn } from './depends.ts';
 import { groupsOf, withoutMixed, type Group } from './group.ts';
 import { alone, repeated, type Celled } from './repeated.ts';
 import { single, type RefitScatter } from './single.ts';
@@ -50,16 +51,16 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
     out.refusals.push(...judged.refusals);
     out.standings.push(...judged.standings);
   }
-  const coverage = series.coverage;
-  const judged = judgeClaims(record.claims, { ...out, runs, causes: table, series });
-  const splits = splitsOf({ effects: out.effects, cells: out.cells, causes: table, coverage });
-  out.effects.push(...judged.effects);
+  const { cells, effects } = out;
+  const claimed = judgeClaims(record.claims, { ...out, runs, causes: table, series });
   const { agreements, causes } = agreementsOf({ runs, rule: series.agreement });
   for (const c of causes) table.set(c.id, c);
   return {
     ...out,
-    claims: judged.claims,
-    splits,
+    effects: [...effects, ...claimed.effects],
+    claims: claimed.claims,
+    splits: splitsOf({ effects, cells, causes: table, coverage: series.coverage }),
+    depends: dependsOn({ effects, series }),
     agreements,
     causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
     findings: [],

@@ -120,6 +120,18 @@ export interface Split {
   readonly notes: readonly string[];
 }
 
+/** A choice that changes what an article against the baseline comes to: found by the tool, unasked. */
+export interface Depends {
+  readonly article: string;
+  readonly oil: string;
+  readonly tilt_ratio: number;
+  readonly choice: 'limit' | 'temperature' | 'fill' | 'quantity';
+  /** `turns`: separated both ways. `in one only`: separated under one option and not under another. */
+  readonly kind: 'turns' | 'in one only';
+  /** Every option of the choice that was compared, in a fixed order. */
+  readonly options: readonly Effect[];
+}
+
 /** One clause of a claim held against the runs. */
 export interface JudgedClause {
   readonly clause: Clause;
@@ -150,6 +162,7 @@ export interface JudgedClaim {
 export interface ComparedSeries {
   readonly claims: readonly JudgedClaim[];
   readonly splits: readonly Split[];
+  readonly depends: readonly Depends[];
   readonly agreements: readonly Agreement[];
   readonly cells: readonly CellFigure[];
   readonly effects: readonly Effect[];

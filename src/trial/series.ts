@@ -3,6 +3,7 @@ import type { Book, Series } from './book.ts';
 import type { Claim } from './claim.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Log } from './log.ts';
+import type { NoteHead } from './note.ts';
 import type { Oil } from './oil.ts';
 import type { Plan } from './plan.ts';
 import type { Rig } from './rig.ts';
@@ -18,6 +19,8 @@ export interface SeriesRecord {
   readonly runs: readonly Run[];
   /** In the order of `claims.md`; empty without one. */
   readonly claims: readonly Claim[];
+  /** Head of `claims.md`, with the words under it; null without one that could be read. */
+  readonly claimsNote: NoteHead | null;
   /** By run id; a run whose log could not be read is absent. */
   readonly logs: ReadonlyMap<string, Log>;
   readonly findings: readonly Finding[];

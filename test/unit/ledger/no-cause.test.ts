@@ -7,6 +7,7 @@ import { estimate } from '../../../src/quantity/estimate.ts';
 const nothing: ComparedSeries = {
   claims: [],
   splits: [],
+  depends: [],
   agreements: [],
   cells: [],
   effects: [],

@@ -115,6 +115,7 @@ const rows = (e: Effect): StandingRow[] => [
 const compared: ComparedSeries = {
   claims: [],
   splits: [],
+  depends: [],
   agreements: [],
   cells: [
     {
@@ -209,6 +210,7 @@ export function input({
     oils: new Map([['L1', oil]]),
     runs: changeRuns(runs),
     claims: [],
+    claimsNote: null,
     logs: new Map(),
     findings: [],
   };

@@ -178,6 +178,7 @@ describe('a series with little in it', () => {
     compared: {
       claims: [],
       splits: [],
+      depends: [],
       agreements: [],
       cells: [],
       effects: [],
