@@ -1,5 +1,6 @@
 import { difference, effectiveDof, standardUncertainty, type CauseTable } from '../quantity/estimate.ts';
 import { compactLetters } from '../statistics/letters.ts';
+import { rankIntervals } from '../statistics/rank-intervals.ts';
 import { coverageFactor } from '../statistics/student.ts';
 import { tukeyKramer } from '../statistics/tukey.ts';
 import type { Series } from '../trial/book.ts';
@@ -100,9 +101,14 @@ export function judge(input: {
     const family = rows.length;
     const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, family)]));
     const ranked = rows.filter((r) => r === base || judged.get(cellKey(r.cell)) !== null);
+    const separated = (a: string, b: string): boolean => apart({ ranked, family, celled, causes, series }, a, b);
+    const places = rankIntervals({
+      values: new Map(ranked.map((r) => [cellKey(r.cell), r.estimate.value])),
+      separated,
+    });
     const letters = compactLetters({
       order: [...ranked].sort((a, b) => a.estimate.value - b.estimate.value).map((r) => cellKey(r.cell)),
-      separated: (a, b) => apart({ ranked, family, celled, causes, series }, a, b),
+      separated,
     });
     for (const e of judged.values()) if (e !== null) effects.push(e);
     const list: StandingRow[] = [
@@ -114,6 +120,7 @@ export function judge(input: {
           effect: judged.get(key) ?? null,
           baseline: r === base,
           letters: letters.get(key) ?? '',
+          places: places.get(key) ?? null,
           refused: refused?.reasons ?? [],
         };
       }),
@@ -122,7 +129,7 @@ export function judge(input: {
           .filter((b) => inTable(b.cell))
           .map((b) => ({ cell: b.cell, refused: [texts.notReached(b.at / 60)] })),
         ...mixed.map((m) => ({ cell: m.cell, refused: m.reasons })),
-      ].map((row): StandingRow => ({ ...row, effect: null, baseline: false, letters: '' })),
+      ].map((row): StandingRow => ({ ...row, effect: null, baseline: false, letters: '', places: null })),
     ];
     const shown = [...judged.values()].filter((e): e is Effect => e !== null);
     return {

@@ -58,6 +58,8 @@ export interface StandingRow {
   readonly effect: Effect | null;
   readonly baseline: boolean;
   readonly letters: string;
+  /** First and last place it may take, counted from the lowest; null where it is not ranked. */
+  readonly places: readonly [number, number] | null;
   readonly refused: readonly string[];
 }
 

@@ -1,3 +1,4 @@
+import { rankIntervals } from '../../src/statistics/rank-intervals.ts';
 import { describe, expect, it } from 'vitest';
 import { compactLetters } from '../../src/statistics/letters.ts';
 import { oneWayAnova } from '../../src/statistics/scatter.ts';
@@ -37,6 +38,16 @@ describe('all pairs of four groups of five (e-Handbook 7.4.7.1)', () => {
     tukeyKramer({ groups: 4, dof: anova.dofWithin, coverage: 0.95 }) * anova.s * Math.sqrt(1 / 5 + 1 / 5);
   const difference = (a: string, b: string) => anova.means[names.indexOf(a)]! - anova.means[names.indexOf(b)]!;
   const separated = (a: string, b: string) => Math.abs(difference(a, b)) > halfWidth;
+
+  it('places, counted from the lowest: 1 and 4 take 1–2, 2 and 3 take 3–4 (method from memory, pairs as printed)', () => {
+    const values = new Map(names.map((name, i) => [name, anova.means[i]!]));
+    expect([...rankIntervals({ values, separated }).values()]).toEqual([
+      [1, 2],
+      [3, 4],
+      [3, 4],
+      [1, 2],
+    ]);
+  });
 
   it.each([
     { pair: ['3', '1'], low: '1.13', high: '5.31', seen: 'printed' },

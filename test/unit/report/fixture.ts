@@ -107,9 +107,16 @@ const effect = (quantity: Effect['quantity'], where: At, value: number, u: numbe
 const power = effect('spin-power', at(300, 60), -28, 4, true);
 const rise = effect('final-rise', {}, -1.5, 0.9, false);
 const rows = (e: Effect): StandingRow[] => [
-  { cell: cellOf('A0'), effect: null, baseline: true, letters: 'b', refused: [] },
-  { cell: cellOf('A1'), effect: e, baseline: false, letters: e.separated ? 'a' : 'b', refused: [] },
-  { cell: cellOf('A1', 3.2e-3), effect: null, baseline: false, letters: '', refused: ['ambient differs by 4.1 K'] },
+  { cell: cellOf('A0'), effect: null, baseline: true, letters: 'b', places: null, refused: [] },
+  { cell: cellOf('A1'), effect: e, baseline: false, letters: e.separated ? 'a' : 'b', places: null, refused: [] },
+  {
+    cell: cellOf('A1', 3.2e-3),
+    effect: null,
+    baseline: false,
+    letters: '',
+    places: null,
+    refused: ['ambient differs by 4.1 K'],
+  },
 ];
 
 const compared: ComparedSeries = {
