@@ -1,4 +1,5 @@
 import type { Finding } from './finding/finding.ts';
+import type { Claim } from './trial/claim.ts';
 import type { Run } from './trial/run.ts';
 import type { SeriesRecord } from './trial/series.ts';
 
@@ -6,7 +7,7 @@ import type { SeriesRecord } from './trial/series.ts';
 export interface Shown {
   readonly record: SeriesRecord;
   readonly findings: readonly Finding[];
-  readonly held: { readonly runs: number; readonly notes: number };
+  readonly held: { readonly runs: number; readonly notes: number; readonly claims: number };
   /** Errors in notes that could not be read, so that nobody knows whom they are for: they stop a public build and stand on no page. */
   readonly stops: readonly Finding[];
 }
@@ -25,28 +26,59 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     (r) => r.shownTo === 'public' && r.status !== 'draft' && articles.has(r.article) && oils.has(r.oil),
   );
   const kept = new Set(runs.map((r) => r.id));
+  const heldBack = new Set(record.runs.filter((r) => !kept.has(r.id)).map((r) => r.id));
+  const claimsNote = record.claimsNote?.shownTo === 'public' ? record.claimsNote : null;
+  const hidden = [...heldBack, ...missing(record.articles, articles), ...missing(record.oils, oils)];
+  const claims = claimsNote === null ? [] : openClaims(record.claims, hidden);
+  const claimIds = new Set(claims.map((c) => c.id));
   const files = new Set([
     ...[...articles.values(), ...oils.values(), ...runs, record.series].map((n) => n.file),
     ...runs.flatMap((r) => record.logs.get(r.id)?.file ?? []),
     ...runs.flatMap((r) => captionsOf(r)),
     ...(record.rig.shownTo === 'public' ? [record.rig.file] : []),
     ...(record.plan?.shownTo === 'public' ? [record.plan.file] : []),
+    ...(claimsNote === null ? [] : [claimsNote.file]),
   ]);
-  const heldBack = new Set(record.runs.filter((r) => !kept.has(r.id)).map((r) => r.id));
   const names = naming(heldBack);
   const isShown = (f: Finding): boolean =>
     files.has(f.place.file) &&
     !heldBack.has(f.about?.run ?? '') &&
+    // of a claim that was left out nobody knows what it names
+    (f.about?.claim === undefined || (f.level !== 'error' && claimIds.has(f.about.claim))) &&
     !names([f.says, f.why, f.write, f.effect].join(' '));
+  const isOurs = (f: Finding): boolean =>
+    heldBack.has(f.about?.run ?? '') || (claimsNote === null && f.place.file === record.claimsNote?.file);
   return {
-    record: { ...record, articles, oils, runs, logs: new Map([...record.logs].filter(([id]) => kept.has(id))) },
+    record: {
+      ...record,
+      ...{ articles, oils, runs, claims, claimsNote },
+      logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
+    },
     findings: findings.filter(isShown),
     held: {
       runs: record.runs.length - runs.length,
       notes: record.articles.size - articles.size + record.oils.size - oils.size,
+      claims: record.claims.length - claims.length,
     },
-    stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !heldBack.has(f.about?.run ?? '')),
+    stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !isOurs(f)),
   };
+}
+
+const missing = <T>(all: ReadonlyMap<string, T>, shown: ReadonlyMap<string, T>): string[] =>
+  [...all.keys()].filter((id) => !shown.has(id));
+
+/** Claims that name nothing held back, in their cells or in their words; whose override it is stays in the house. */
+function openClaims(claims: readonly Claim[], hidden: readonly string[]): Claim[] {
+  const names = naming(new Set(hidden));
+  return claims
+    .filter(({ sentence, override, clauses }) => {
+      const cells = clauses.flatMap(({ subject, against }) => [subject, against]);
+      return (
+        !cells.some(({ article, oil }) => hidden.includes(article) || hidden.includes(oil)) &&
+        !names(`${sentence} ${override?.why ?? ''}`)
+      );
+    })
+    .map((c) => (c.override === null ? c : { ...c, override: { ...c.override, by: 'the house' } }));
 }
 
 /** Captions files of a run, beside its note: as the note names them, also for a clip that was left out. */

@@ -86,7 +86,7 @@ export function makeBook(input: {
   };
 }
 
-const none = { runs: 0, notes: 0 };
+const none = { runs: 0, notes: 0, claims: 0 };
 const nothing = { book: null, pages: [], files: [], frame: null, ledgers: [] };
 
 /** Logger files of the runs that have one. A log that cannot be read leaves its run without figures. */

@@ -26,7 +26,7 @@ export interface Finding {
   readonly write: string;
   /** What becomes of it now: "This run is left out of the series." */
   readonly effect?: string;
-  readonly about?: { readonly series?: string; readonly run?: string };
+  readonly about?: { readonly series?: string; readonly run?: string; readonly claim?: string };
 }
 
 /** A reading that collects: the caller must look at `ok`. */

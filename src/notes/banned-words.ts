@@ -1,4 +1,4 @@
-import { nodeAt } from './note.ts';
+import { nodeAt, type Told } from './note.ts';
 import { type Into, worthKnowing } from './read-value.ts';
 import { bannedWord } from './texts-words.ts';
 
@@ -38,6 +38,18 @@ export const banned: readonly Banned[] = [
   },
 ];
 
+/** In a claim a cause and a comparison are what is to be tried; only a promise is more than runs can show. */
+export const bannedInClaims: readonly Banned[] = [
+  {
+    words: [
+      ...['best', 'worst', 'proves', 'proven', 'proof', 'safe', 'approved', 'certified', 'free', 'up to'],
+      ...['real-world', 'always', 'never', 'guaranteed'],
+    ],
+    why: 'It says more than two cells on one rig can show.',
+    write: 'Write which cell differs from which, in which quantity, and by how much.',
+  },
+];
+
 export interface WordFound {
   readonly offset: number;
   readonly length: number;
@@ -45,31 +57,38 @@ export interface WordFound {
   readonly banned: Banned;
 }
 
-const patterns = banned.map((row) => ({
-  row,
-  // longest first, so that "because of" is underlined whole
-  pattern: new RegExp(
-    `(?<![\\p{L}\\p{N}-])(?:${[...row.words]
+// longest first, so that "because of" is underlined whole
+const patternOf = ({ words }: Banned): RegExp =>
+  new RegExp(
+    `(?<![\\p{L}\\p{N}-])(?:${[...words]
       .sort((a, b) => b.length - a.length)
       .map((word) => word.replaceAll(' ', '\\s+'))
       .join('|')})(?![\\p{L}\\p{N}-])`,
     'iu',
-  ),
-}));
+  );
 
-/** The first word of a text that does not describe; null when there is none. */
-export function findWord(text: string): WordFound | null {
-  const found = patterns.flatMap(({ row, pattern }): WordFound[] => {
-    const hit = pattern.exec(text);
+const patterns = new Map([...banned, ...bannedInClaims].map((row) => [row, patternOf(row)]));
+
+/** The first word of a text that does not describe, or that a claim should not have; null when there is none. */
+export function findWord(text: string, rows: readonly Banned[] = banned): WordFound | null {
+  const found = rows.flatMap((row): WordFound[] => {
+    const hit = (patterns.get(row) ?? patternOf(row)).exec(text);
     return hit ? [{ offset: hit.index, length: hit[0].length, word: hit[0].replace(/\s+/g, ' '), banned: row }] : [];
   });
   return found.sort((a, b) => a.offset - b.offset || b.length - a.length)[0] ?? null;
 }
 
 /** Looks at one text of a note as it stands in the file, so that the word itself is underlined. */
-export function tellWord(path: string, into: Into): void {
+export function tellWord(
+  path: string,
+  into: Into,
+  { rows, told }: { readonly rows: readonly Banned[]; readonly told: (found: WordFound) => Told } = {
+    rows: banned,
+    told: bannedWord,
+  },
+): void {
   const node = nodeAt(into.note.front, path);
   if (node?.kind !== 'text') return;
-  const found = findWord(into.note.text.slice(node.span.offset, node.span.offset + node.span.length));
-  if (found) worthKnowing(into, { offset: node.span.offset + found.offset, length: found.length }, bannedWord(found));
+  const found = findWord(into.note.text.slice(node.span.offset, node.span.offset + node.span.length), rows);
+  if (found) worthKnowing(into, { offset: node.span.offset + found.offset, length: found.length }, told(found));
 }

@@ -52,7 +52,7 @@ export function toFlow(v: FlowValues & { readonly trial: TrialKind }, head: Note
 }
 
 /** Each entry that could be read, made into what it is; one in which `make` finds an error is left out. */
-function kept<V, T>(
+export function kept<V, T>(
   list: readonly (V | null)[] | null,
   path: string,
   effect: string,

@@ -1,5 +1,6 @@
 import { articleKind } from './article.ts';
 import { bookKind } from './book-note.ts';
+import { claimsKind } from './claim-fields.ts';
 import type { Field, GroupKind, Kind } from './fields.ts';
 import { oilKind } from './oil.ts';
 import { planKind } from './plan.ts';
@@ -17,6 +18,7 @@ export const noteKinds = {
   article: articleKind,
   oil: oilKind,
   run: runKind,
+  claims: claimsKind,
 } as const satisfies Readonly<Record<string, GroupKind>>;
 
 export interface Schema {

@@ -1,15 +1,15 @@
 import type { Finding, Reading } from '../finding/finding.ts';
-import type { Article } from '../trial/article.ts';
 import type { Series } from '../trial/book.ts';
-import type { Oil } from '../trial/oil.ts';
-import type { Plan } from '../trial/plan.ts';
+import type { NoteHead } from '../trial/note.ts';
 import type { Rig } from '../trial/rig.ts';
 import type { Run } from '../trial/run.ts';
 import type { MediaFile, SeriesRecord, SourceFile } from '../trial/series.ts';
 import { readArticle } from './article.ts';
 import { withFlow } from './check-flow.ts';
+import { checkClaims } from './check-claims.ts';
 import { checkRuns } from './check-runs.ts';
-import { checkPlan, checkSeries, withLevelTables } from './check-series.ts';
+import { checkPlan, checkSeries, namesOf, withLevelTables } from './check-series.ts';
+import { type ClaimsNote, readClaims } from './claims.ts';
 import { firstLine, foundAt, gather, type Gathered, readNote, stem, withEffect } from './gather.ts';
 import { readOil } from './oil.ts';
 import { readPlan } from './plan.ts';
@@ -17,6 +17,7 @@ import { readRig } from './rig.ts';
 import { readRun } from './run.ts';
 import { readSeriesNote } from './series.ts';
 import * as say from './texts-book.ts';
+import { claimsLeftOut } from './texts-claims.ts';
 import { captionsNotNamed } from './texts-captions.ts';
 
 /** A series as its notes say it, before any logger file is read. */
@@ -60,6 +61,12 @@ export function readSeriesFolder(
   const whole = series.ok ? checkSeries(series.value, known) : [];
   const planned = plan?.ok ? checkPlan(plan.value, known, series.ok ? series.value : null) : [];
   const checked = checkRuns(runs, known, { series: series.ok ? series.value : null, folder, files });
+  const standing = plan?.ok && !planned.some(isError) ? plan.value : null;
+  const note = one('claims.md', readClaims);
+  const claims =
+    note?.ok && series.ok
+      ? checkClaims(note.value, { known, runs: namesOf(runs), series: series.value, plan: standing })
+      : { claims: [], findings: [] };
 
   const findings = [
     ...withEffect([...series.findings, ...rig.findings, ...whole], say.seriesLeftOut, about),
@@ -68,35 +75,28 @@ export function readSeriesFolder(
     ...ofThings(articles, checked.needed.articles, 'article', folder),
     ...ofThings(oils, checked.needed.oils, 'oil', folder),
     ...checked.findings,
+    ...withEffect([...(note?.findings ?? []), ...claims.findings], claimsLeftOut, about),
     ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
     ...unread(files, runs, folder),
   ];
   const stands = series.ok && rig.ok && !whole.some((f) => f.level === 'error');
   if (!stands) return { series: null, findings };
   return {
-    series: assembled(
-      series.value,
-      rig.value,
-      plan?.ok && !planned.some(isError) ? plan.value : null,
-      known,
-      checked.runs,
-      findings,
-    ),
+    series: {
+      ...{ series: series.value, rig: rig.value, plan: standing, runs: checked.runs, findings },
+      ...{ articles: articles.records, oils: oils.records },
+      ...{ claims: claims.claims, claimsNote: note?.ok ? headOnly(note.value) : null },
+    },
     findings,
   };
 }
 
 const isError = (f: Finding): boolean => f.level === 'error';
 
-function assembled(
-  series: Series,
-  rig: Rig,
-  plan: Plan | null,
-  { articles, oils }: { articles: Gathered<Article>; oils: Gathered<Oil> },
-  runs: readonly Run[],
-  findings: readonly Finding[],
-): SeriesNotes {
-  return { series, rig, plan, articles: articles.records, oils: oils.records, runs, claims: [], findings };
+/** The words under the claims; each claim carries its own text and place, so that one held back takes all of it along. */
+function headOnly({ file, shownTo, body, places, typed }: ClaimsNote): NoteHead {
+  const own = <T>(map: ReadonlyMap<string, T>) => new Map([...map].filter(([path]) => !path.startsWith('claims')));
+  return { file, shownTo, body, places: own(places), typed: own(typed) };
 }
 
 /** The id of a series is the name of its folder, since both are part of every permanent address. */

@@ -191,4 +191,31 @@ log: { file: S-01.csv, map: bench }
 exclude:
   - { from: 900 s, to: 912 s, channels: [sump], reason: "connector touched", by: K }`,
   },
+  {
+    id: 'note-claims',
+    kind: 'claims',
+    heading: 'Claims',
+    file: 'pan-depth/claims.md',
+    says: 'One for the series: sentences that its runs can refute, each with its rule and the day it was put. Written before the runs they rest on, they are worth more; written after, they are stamped so.',
+    yaml: `claims:
+  - id: CL-1
+    sentence: The deeper pan at the standard litres settles at least 2 K lower.
+    made: 2026-05-02         # before the first run
+    by: supplier             # a role; left out, the house put it
+    of: { article: A1, fill: 1.80 L }
+    against: { article: A0, fill: 1.80 L }   # left out, the baseline is meant
+    quantity: final-rise
+    direction: lower         # lower, higher, within; at-least for a share
+    by-at-least: 2 K         # left out, any difference will do
+  - id: CL-2
+    sentence: It spins with less, and keeps the pinion bearing within 1 K.
+    made: 2026-05-02
+    clauses:                 # a claim that says two things holds only where both do
+      - of: { article: A1, fill: 1.80 L }
+        quantity: spin-power
+        direction: lower
+        at: { wheel-speed: 300 rpm, sump: 60 °C }
+      - { of: { article: A1, fill: 1.80 L }, quantity: bearing-rise, direction: within, by-at-least: 1 K }
+shown-to: public`,
+  },
 ];

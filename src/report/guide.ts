@@ -1,3 +1,4 @@
+import { claimsGuide } from './guide-claims.ts';
 import { noteExamples } from './guide-examples.ts';
 import { everyField } from './guide-fields.ts';
 import { flowGuide } from './guide-flow.ts';
@@ -151,6 +152,7 @@ export function guidePage(): Page {
           everyField(note.kind),
         ]),
       ),
+      claimsGuide(),
       flowGuide(),
       section('does-not', 'What it does not do', [
         listOf([
@@ -171,6 +173,7 @@ const folder = `millrace/
     series.md
     rig.md
     plan.md
+    claims.md
     articles/A0.md  A1.md
     oils/L1.md
     runs/S-01.md  S-01.csv

@@ -222,7 +222,45 @@ log: { file: S-08.csv, map: bench-low }
 ---
 `,
   'hill-bowl/runs/S-08.csv': 't_s,n_in,tq_in,T_sump,evt\n0,0,0,22,\n',
-  'hill-bowl/claims.md': 'later\n',
+  'hill-bowl/claims.md': `---
+claims:
+  - id: CL-1
+    sentence: P1 at the same level settles at least 5 K lower than P0.
+    made: 2026-03-01
+    by: supplier
+    of: { article: P1, fill: 3.59 L, oil: O1 }
+    against: { article: P0, fill: 2.40 L, oil: O1 }
+    quantity: final-rise
+    direction: lower
+    by-at-least: 5 K
+  - id: CL-2
+    sentence: P1 spins with less than P0.
+    made: 2026-03-19
+    of: { article: P1, fill: 3.59 L }
+    quantity: spin-power
+    direction: lower
+    at: { wheel-speed: 290 rpm, sump: 60 °C }
+  - id: CL-3
+    sentence: "Most of it is heat not made, and the bearing stays within 2 K."
+    made: 2026-03-01
+    by: reader
+    clauses:
+      - { of: { article: P1, fill: 3.59 L }, quantity: makes-less-share, direction: at-least, by-at-least: 50 % }
+      - { of: { article: P1, fill: 3.59 L, tilt: 12 % }, quantity: bearing-rise, direction: within, by-at-least: 2 K }
+    override: { word: leaning, by: A, on: 2026-05-02, why: "one bowl only" }
+  - id: CL-4
+    sentence: P1 takes longer to 95 °C.
+    made: 2026-03-01
+    by: operator
+    of: { article: P1, fill: 3.59 L }
+    quantity: limit-crossing
+    direction: higher
+    by-at-least: 7 min
+    at: { limit: 95 °C }
+shown-to: public
+---
+Put before the first bowl went on, but for one.
+`,
   'hill-bowl/parts/1-first.md': 'later\n',
 };
 export type Files = Readonly<Record<string, string | Uint8Array>>;
