@@ -1,4 +1,5 @@
 import type { ChartData } from '../report/page.ts';
+import { claimsSpec } from './claims.ts';
 import type { Clock } from './clock.ts';
 import { filmSpec } from './film.ts';
 import { heatSpec } from './heat.ts';
@@ -29,6 +30,8 @@ export function pictureOf(data: DrawnData, width: Width): Picture {
       return { kind: 'spec', spec: heatSpec(data, width) };
     case 'standing':
       return { kind: 'spec', spec: standingSpec(data, width) };
+    case 'claims':
+      return { kind: 'spec', spec: claimsSpec(data, width) };
     case 'level':
       return { kind: 'spec', spec: levelSpec(data, width) };
     case 'section':

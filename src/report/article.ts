@@ -10,6 +10,7 @@ import type { Block, MarginNote, Page, Section, Span, TableRow } from './page.ts
 import { pairsWith, sheetName } from './pairs.ts';
 import { runHeads, runRow } from './runs.ts';
 import { capital, facts, fold, link, listOf, listed, prose, row, section, tableBlock, verdict } from './spans.ts';
+import { articleSplits } from './splits.ts';
 import { besideTheLoss, isLoss } from './supply.ts';
 import { rankOf } from './figure-order.ts';
 import { effectFigure, isMain } from './standing-words.ts';
@@ -45,6 +46,7 @@ export function articlePage(view: View, article: Article): Page {
             [standsIn(view, article)],
           ),
       effectsSection(view, effects),
+      articleSplits(view, effects),
       article.levelTable === null
         ? null
         : section('level', 'Where the oil stands', [levelChart(view, article)], [adviceNote(article)]),

@@ -1,7 +1,16 @@
 /** What charts draw: numbers in the unit of their axis, ready to draw. Drawing is another room's business. */
 
 export type ChartData =
-  TraceData | SpeedData | HeatData | StandingData | LevelData | SectionData | PlanGridData | FilmData | SettleData;
+  | TraceData
+  | SpeedData
+  | HeatData
+  | StandingData
+  | ClaimsData
+  | LevelData
+  | SectionData
+  | PlanGridData
+  | FilmData
+  | SettleData;
 
 /** Sump temperature against time. Temperatures in °C, time in minutes: ready to draw. */
 export interface TraceData {
@@ -63,6 +72,25 @@ export interface StandingData {
     readonly high: number | null;
     readonly letters: string;
     readonly baseline: boolean;
+  }[];
+}
+
+/** Claims held against their runs: dots with intervals, and dashed where each claim sets its threshold. */
+export interface ClaimsData {
+  readonly kind: 'claims';
+  readonly xTitle: string;
+  readonly rows: readonly {
+    readonly label: string;
+    readonly detail: string;
+    /** Stands for the detail where there is little room. */
+    readonly short: string;
+    readonly mark: number;
+    readonly value: number;
+    readonly low: number;
+    readonly high: number;
+    /** One, or two where the claim says "within". */
+    readonly thresholds: readonly number[];
+    readonly word: string;
   }[];
 }
 

@@ -104,9 +104,11 @@ const bareText = (value: number, unit: string): string =>
       ? numberText(value, Number.isInteger(value) ? 0 : 1)
       : exactText(value);
 
-/** A difference says its direction; none has a sign when it rounds to nothing. */
+/** A difference says its direction, a share of one has none; none has a sign when it rounds to nothing. */
 const signed = (figure: Figure, value: string, text: string): string =>
-  figure.kind === 'difference' && /^\d/.test(value) && /[1-9]/.test(value) ? `+${text}` : text;
+  figure.kind === 'difference' && figure.quantity !== 'makes-less-share' && /^\d/.test(value) && /[1-9]/.test(value)
+    ? `+${text}`
+    : text;
 
 interface Spoken {
   readonly value: number;

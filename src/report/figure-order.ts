@@ -4,6 +4,9 @@ import type { Figure } from '../ledger/figure.ts';
 const quantities: readonly string[] = [
   'spin-power',
   'final-rise',
+  'makes-less',
+  'sheds-more',
+  'makes-less-share',
   'limit-crossing',
   'final-temperature',
   'heat-made',

@@ -1,6 +1,7 @@
 import { sectionDrawing } from './article-drawing.ts';
 import type { BookInput } from './input.ts';
 import type { Page, Section, Span } from './page.ts';
+import { claimStory } from './claims.ts';
 import { link, listOf, prose, section } from './spans.ts';
 import { besideTheLead, standingOneLine } from './series-words.ts';
 import { articleSpan } from './cite.ts';
@@ -35,6 +36,7 @@ export function homePage({ book }: BookInput, views: readonly View[]): Page {
 function seriesSection(view: View, first: boolean): Section {
   const { series } = view;
   const baseline = view.articles.get(series.baseline.article);
+  const story = claimStory(view);
   const toSeries: Span = link(view.base, series.title);
   const drawing = first && baseline ? sectionDrawing(view, baseline, `section-${series.id}`) : null;
   return section(
@@ -44,6 +46,7 @@ function seriesSection(view: View, first: boolean): Section {
       drawing,
       prose(series.question),
       first ? null : prose(...standingOneLine(view)),
+      story === null ? null : prose(...story),
       prose(
         'Read ',
         toSeries,

@@ -11,6 +11,7 @@ export type PageKind =
   | 'book'
   | 'series'
   | 'standing'
+  | 'claims'
   | 'article'
   | 'oil'
   | 'rig'

@@ -2,6 +2,8 @@ import { methods } from '../derive/methods.ts';
 import { allRelations, chapters } from '../physics/all.ts';
 import { articlePage } from './article.ts';
 import { cautionsPage } from './cautions-page.ts';
+import { claimsPage } from './claims.ts';
+import { claimsOf } from './claims-view.ts';
 import { checksPage } from './finding-words.ts';
 import { flowMenu } from './flow-menu.ts';
 import { gradesPage } from './grades.ts';
@@ -32,6 +34,7 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
   return [
     seriesPage(view),
     standingPage(view),
+    ...(claimsOf(view).length === 0 ? [] : [claimsPage(view)]),
     ...[...view.articles.values()].map((article) => articlePage(view, article)),
     ...[...view.oils.values()].map((oil) => oilPage(view, oil)),
     ...(view.rigShown ? [rigPage(view)] : []),

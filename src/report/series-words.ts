@@ -1,10 +1,9 @@
-import { cellName } from '../ledger/ids.ts';
 import type { Effect } from '../trial/compared.ts';
 import { articleSpan, cellDetail, cited } from './cite.ts';
 import type { MarginNote, Span } from './page.ts';
-import { listed, verdict } from './spans.ts';
+import { verdict } from './spans.ts';
 import { effectFigure, mainStanding, shownRows, standingTitle, whereWords } from './standing-words.ts';
-import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
+import { besideTheCells, isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
 /** The finding of a series: how many are separated, and what the basis of the fill makes of it, else the largest difference. */
@@ -30,21 +29,10 @@ export function besideTheLead(view: View): MarginNote | null {
   const main = mainStanding(view);
   if (main === undefined || !isLoss(main.quantity)) return null;
   const named = basisPair(view) ?? [largestEffect(view)].filter((effect) => effect !== undefined);
-  const cells = named.flatMap(({ cell, against }) => [against, cell]);
-  const once = cells.filter((cell, i) => cells.findIndex((other) => cellName(other) === cellName(cell)) === i);
-  if (once.length === 0) return null;
-  const each = (of: (cell: (typeof once)[number]) => Span[]): Span[] =>
-    listed(once.map((cell) => [`${cell.article} ${cellDetail(cell)}: `, ...of(cell)]));
-  return {
-    name: 'Beside the loss.',
-    text: [
-      `${reachHead(view)}, `,
-      ...each((cell) => reachSpans(view, cell)),
-      '. Pinion bearing above sump, ',
-      ...each((cell) => bearingSpans(view, { cell, effect: null })),
-      '.',
-    ],
-  };
+  return besideTheCells(
+    view,
+    named.flatMap(({ cell, against }) => [against, cell]),
+  );
 }
 
 function effectsOf(view: View): readonly Effect[] {

@@ -1,4 +1,7 @@
 import { articleSpan } from './cite.ts';
+import { claimsList } from './claims.ts';
+import { claimsTitle } from './claim-words.ts';
+import { claimsOf } from './claims-view.ts';
 import { dateWords } from './dates.ts';
 import { flowMenu } from './flow-menu.ts';
 import { heatChart } from './heat-chart.ts';
@@ -20,6 +23,7 @@ export function seriesPage(view: View): Page {
   const main = mainStanding(view);
   const list = standingList(view);
   const heat = heatChart(view);
+  const claims = claimsList(view);
   return {
     kind: 'series',
     path: view.base,
@@ -60,6 +64,19 @@ export function seriesPage(view: View): Page {
       list === null
         ? null
         : section('found', 'What was found', [prose(...(main ? standingSentence(view, main) : [])), list]),
+      claims === null
+        ? null
+        : section(
+            'claims',
+            claimsTitle(claimsOf(view)),
+            [claims],
+            [
+              {
+                name: 'Who says so.',
+                text: ['Each word follows from the rule of the claim and the interval of its runs; nobody types it.'],
+              },
+            ],
+          ),
       heat === null
         ? null
         : section(
@@ -107,10 +124,14 @@ export function seriesPage(view: View): Page {
 function sheetsSection(view: View) {
   const { base } = view;
   const out = view.runs.filter((run) => notCounted(view, run) !== null).length;
+  const claims = claimsOf(view).length;
   const sheet = (path: string, text: string): Span => link(`${base}${path}`, text);
   return section('sheets', 'The sheets', [
     facts([
       ['Standing', [sheet('standing/', 'All that was compared, by quantity and condition')]],
+      claims === 0
+        ? null
+        : ['Claims', [sheet('claims/', counts(claims, 'claim')), ', each with its rule and its word']],
       flowMenu(view.input).grades
         ? [
             'Behind the window',

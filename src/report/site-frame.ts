@@ -1,3 +1,4 @@
+import { claimsAmong } from './claims-view.ts';
 import type { NavLink, SiteFrame } from './frame.ts';
 import { flowMenu } from './flow-menu.ts';
 import type { SeriesInput } from './input.ts';
@@ -34,6 +35,7 @@ function seriesLinks(input: SeriesInput): readonly NavLink[] {
   return [
     { text: series.title, to: base },
     { text: 'Standing', to: `${base}standing/` },
+    ...(claimsAmong(input).length === 0 ? [] : [{ text: 'Claims', to: `${base}claims/` }]),
     { text: 'Runs', to: `${base}runs/` },
     ...(flow.grades ? [{ text: 'Grades', to: `${base}grades/` }] : []),
     ...(flow.sideBySide ? [{ text: 'Side by side', to: `${base}side-by-side/` }] : []),

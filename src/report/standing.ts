@@ -6,6 +6,7 @@ import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
 import { capital, link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
+import { standingSplits } from './splits.ts';
 import { standingChart } from './standing-chart.ts';
 import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
 import { otherConditions } from './standing-table.ts';
@@ -40,7 +41,10 @@ export function standingPage(view: View): Page {
     banners: [],
     series: view.series.id,
     sections: [
-      ...groupsOf(view).map((standings, i) => groupSection(view, standings, i === 0)),
+      ...groupsOf(view).flatMap((standings, i) => [
+        groupSection(view, standings, i === 0),
+        standingSplits(view, standings[0]),
+      ]),
       speedSection(view),
       notRanked(view),
     ].filter((s) => s !== null),

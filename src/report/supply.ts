@@ -121,6 +121,24 @@ export const besideTheLoss = (view: View, cell: Cell, named = false): MarginNote
   ],
 });
 
+/** The same of several cells in one note, each once; null without any. */
+export function besideTheCells(view: View, cells: readonly Cell[]): MarginNote | null {
+  const once = cells.filter((cell, i) => cells.findIndex((other) => sameCell(other, cell)) === i);
+  if (once.length === 0) return null;
+  const each = (of: (cell: Cell) => Span[]): Span[] =>
+    listed(once.map((cell) => [`${cell.article} ${cellDetail(cell)}: `, ...of(cell)]));
+  return {
+    name: 'Beside the loss.',
+    text: [
+      `${reachHead(view)}, `,
+      ...each((cell) => reachSpans(view, cell)),
+      '. Pinion bearing above sump, ',
+      ...each((cell) => bearingSpans(view, { cell, effect: null })),
+      '.',
+    ],
+  };
+}
+
 /** Which trial the grade was given in, where it is another run than the one on the page. */
 function seenIn(view: View, cell: Cell): Span[] {
   const { same } = flowsFor(view, cell);

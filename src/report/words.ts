@@ -136,6 +136,42 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
     ],
   },
   {
+    id: 'claims',
+    heading: 'Claims',
+    words: [
+      ['claim', 'A sentence that its runs can refute: two cells, a quantity, a threshold, and the day it was put.'],
+      ['threshold', 'The smallest difference that matters to whoever put the claim, said beforehand.'],
+      ['shown', 'The whole interval lies at the threshold or beyond it, on the side that the claim names.'],
+      ['leaning', 'The interval leaves out zero on the side of the claim, and reaches over the threshold.'],
+      ['not shown', 'The interval holds zero and reaches the threshold: the runs say neither yes nor no.'],
+      ['shown against', 'The whole interval lies short of the threshold, or on the other side.'],
+      [
+        'cannot tell',
+        'No figure can be formed: runs are missing, a limit was not reached, or conditions do not match. The reason stands beside it.',
+      ],
+      [
+        'within',
+        'A claim that two differ little. Leaning then means that the value lies within and the interval does not.',
+      ],
+      [
+        'put after its data',
+        'The claim was written down on or after the day of its first run. It is judged all the same, and stamped.',
+      ],
+      [
+        'makes less, sheds more',
+        'A difference in final rise in the two parts that it is the sum of: less heat made, and more shed for each kelvin.',
+      ],
+      [
+        'share',
+        'How much of that difference the heat made accounts for. It is told only where the whole is separated.',
+      ],
+      [
+        'family',
+        'All claims put before their data, judged together so that many of them do not make one come true by chance.',
+      ],
+    ],
+  },
+  {
     id: 'doubt',
     heading: 'Doubt',
     words: [

@@ -1,0 +1,146 @@
+import type { JudgedClause } from '../trial/compared.ts';
+import { endsOf, sizeText } from './claim-ends.ts';
+import { changeSpans, putSpans, ruleSpans, saysSpans } from './claim-words.ts';
+import { clauseEffect, clauseFigure, type HeldClaim } from './claims-view.ts';
+import { cited } from './cite.ts';
+import { dateWords } from './dates.ts';
+import { numberText, quantityText } from './digits.ts';
+import { largestCauses } from './doubt.ts';
+import type { Block, MarginNote, Section, Span } from './page.ts';
+import { runLink } from './run-parts.ts';
+import { capital, counts, facts, listed, plain, prose, section, strong, verdict } from './spans.ts';
+import { besideTheLoss, isLoss } from './supply.ts';
+import type { View } from './view.ts';
+
+/** One claim whole: its word, its rule, what was found, what had to match, and what would have changed the word. */
+export function claimSection(view: View, held: HeldClaim): Section {
+  const { claim, judged } = held;
+  const several = judged.clauses.length > 1;
+  return {
+    ...section(
+      claim.id,
+      claim.sentence,
+      [
+        prose(strong(claim.id), ' ', verdict(judged.word), '. ', ...putSpans(view, held)),
+        several
+          ? prose(`It says ${counts(judged.clauses.length, 'thing')}, and holds only where all of them do.`)
+          : null,
+        ...judged.clauses.map((clause) => clauseFacts(view, clause)),
+      ],
+      [overrideNote(view, held), ...lossNotes(view, held), sureNote(view, held)],
+    ),
+    inIndex: claim.id,
+  };
+}
+
+function clauseFacts(view: View, judged: JudgedClause): Block {
+  const { clause, inFamily, smallest, needed, why } = judged;
+  const change = changeSpans(judged);
+  return facts([
+    ['It says', saysSpans(view, clause)],
+    ['Found', foundSpans(view, judged)],
+    ['Rule', ruleSpans(view, clause)],
+    why.length === 0 ? null : ['Why it cannot be told', [`${capital(why.join('; '))}.`]],
+    judged.runs.length === 0 ? null : ['Runs', runSpans(view, judged)],
+    ['Had to match', matchSpans(view, judged)],
+    change.length === 0 ? null : ['Another threshold', change],
+    smallest === null
+      ? null
+      : ['Smallest difference', [`These runs could just have separated ${sizeText(clause.quantity, smallest)}.`]],
+    needed.length === 0 ? null : ['Refits needed', neededSpans(needed)],
+    inFamily === null
+      ? null
+      : [
+          'As one of a family',
+          [
+            verdict(inFamily),
+            ', when all claims that were put before their data share one error rate (Holm). The word above is by its own interval.',
+          ],
+        ],
+  ]);
+}
+
+/** "−9.5 ± 1.8 K, from −11.3 K to −7.7 K: shown" */
+function foundSpans(view: View, judged: JudgedClause): Span[] {
+  const { clause, interval, word } = judged;
+  const figure = clauseFigure(view, clause);
+  if (interval === null) return [verdict(word), '.'];
+  const { fromTo } = endsOf(clause, interval);
+  return [...(figure === undefined ? [] : [cited(view, figure), ', ']), `from ${fromTo}: `, verdict(word), '.'];
+}
+
+/** Runs of the one and of the other; those that are held back are named nowhere. */
+function runSpans(view: View, { clause, runs }: JudgedClause): Span[] {
+  const effect = clauseEffect(view, clause);
+  const seen = (ids: readonly string[]): string[] => ids.filter((id) => view.runs.some((run) => run.id === id));
+  const named = (ids: readonly string[]): Span[] => listed(seen(ids).map((id) => [runLink(view, id)]));
+  if (effect === undefined) return [...named(runs), '.'];
+  return [...named(effect.runs), ' against ', ...named(effect.againstRuns), '.'];
+}
+
+/** What the claim itself names is its subject; the rest has to be alike within the tolerances of the series. */
+function matchSpans(view: View, { clause }: JudgedClause): Span[] {
+  const { subject, against } = clause;
+  const { tolerance } = view.series;
+  const subjects = [
+    subject.article === against.article ? null : 'article',
+    subject.oil === against.oil ? null : 'oil',
+    Math.abs(subject.fill_m3 - against.fill_m3) <= tolerance.fill_m3 ? null : 'litres',
+    subject.tilt_ratio === against.tilt_ratio ? null : 'tilt',
+  ].filter((name) => name !== null);
+  const loaded = [
+    `ambient within ${quantityText(tolerance.ambient_K, 'K', 1, view.withUs)}`,
+    `airflow within ${quantityText(tolerance.airflow_m_s, 'm/s', 2, view.withUs)}`,
+    `speed within ${numberText(tolerance.outputSpeed_ratio * 100, 1)} %`,
+    'power out',
+  ];
+  const basis = clauseEffect(view, clause)?.basis;
+  const alike = ['rig state', 'rotation', ...(clause.quantity === 'spin-power' ? [] : loaded)];
+  return [
+    `${capital(listedWords(alike))}. `,
+    subjects.length === 0 ? '' : `What the claim is about need not: ${listedWords(subjects)}. `,
+    basis === undefined || basis === 'named by the claim' ? '' : `${capital(basis)}.`,
+  ].filter((text) => text !== '');
+}
+
+const listedWords = (words: readonly string[]): string => plain(listed(words.map((word) => [word])));
+
+function neededSpans(needed: JudgedClause['needed']): Span[] {
+  const parts = needed.map(({ chance, refits }): Span[] => [
+    `${refits === null ? 'more than a thousand' : numberText(refits, 0)} of each for a chance of ${numberText(chance * 100, 0)} %`,
+  ]);
+  return ['To tell what was found from the threshold: ', ...listed(parts), '.'];
+}
+
+/** A word that somebody wants instead stands beside the computed one; initials are the house's own business. */
+function overrideNote(view: View, { claim, judged }: HeldClaim): MarginNote | null {
+  const { override } = claim;
+  if (override === null) return null;
+  return {
+    name: 'Another word.',
+    code: 'override',
+    text: [
+      `${view.house ? override.by : 'The house'} would say `,
+      verdict(override.word),
+      ` (${dateWords(override.on)}): ${override.why.replace(/[.\s]+$/, '')}. By the rule it is `,
+      verdict(judged.word),
+      '.',
+    ],
+  };
+}
+
+/** Less loss may mean less oil at the pinion: both cells of a claim about loss are shown with it. */
+function lossNotes(view: View, { judged }: HeldClaim): MarginNote[] {
+  const cells = judged.clauses
+    .filter(({ clause }) => isLoss(clause.quantity) || clause.quantity === 'makes-less-share')
+    .flatMap(({ clause }) => [clause.subject, clause.against]);
+  const names = cells.map((cell) => JSON.stringify(cell));
+  return cells.filter((_, i) => names.indexOf(names[i]!) === i).map((cell) => besideTheLoss(view, cell, true));
+}
+
+function sureNote(view: View, { judged }: HeldClaim): MarginNote | null {
+  const [first] = judged.clauses;
+  const figure = first && clauseFigure(view, first.clause);
+  const causes = largestCauses(view, figure);
+  return causes === null ? null : { name: 'How sure.', text: [`Of the doubt in what was found, ${causes}.`] };
+}

@@ -1,0 +1,165 @@
+import { cellName, sameCell } from '../ledger/ids.ts';
+import type { Effect, Split, Standing } from '../trial/compared.ts';
+import type { QuantityName } from '../trial/figures.ts';
+import { articleSpan, cellDetail, cited, figureNamed } from './cite.ts';
+import { relationPath } from './method.ts';
+import type { Block, PairSide, Section, Span } from './page.ts';
+import { facts, link, prose, row, section, tableBlock } from './spans.ts';
+import { effectFigure, shownRows } from './standing-words.ts';
+import type { View } from './view.ts';
+
+/** A difference in final rise in its two parts, with the comparison that it belongs to. */
+interface Parted {
+  readonly split: Split;
+  readonly effect: Effect;
+}
+
+/** Beside the standing by final rise: how much of each difference is heat not made, and how much is heat shed. */
+export function standingSplits(view: View, standing: Standing): Section | null {
+  if (standing.quantity !== 'final-rise') return null;
+  const parted = shownRows(view, standing).flatMap(({ effect }) => (effect === null ? [] : partedOf(view, effect)));
+  return splitSection(view, parted, `split-${standing.oil}`.toLowerCase());
+}
+
+/** The same on the sheet of one article, whatever it was compared with. */
+export const articleSplits = (view: View, effects: readonly Effect[]): Section | null =>
+  splitSection(
+    view,
+    effects.filter(({ quantity }) => quantity === 'final-rise').flatMap((effect) => partedOf(view, effect)),
+    'split',
+  );
+
+function splitSection(view: View, parted: readonly Parted[], id: string): Section | null {
+  if (parted.length === 0) return null;
+  return section(
+    id,
+    'Makes less, sheds more',
+    [
+      prose(
+        'A set-up stands cooler because it makes less heat, because it sheds more of it for each kelvin, or both. The two parts add up to the whole with nothing left over (',
+        link(relationPath('log-mean-rise'), 'the log-mean split'),
+        ').',
+      ),
+      tableBlock(
+        `${id}-table`,
+        [
+          'wide article and fill',
+          'against',
+          'number final rise',
+          'number by heat made',
+          'number by shed',
+          'number share of heat made',
+        ],
+        [...parted]
+          .sort(byArticle)
+          .map(({ split, effect }) =>
+            row(
+              [articleSpan(view, split.cell.article), `, ${detail(view, split.cell)} (${effect.basis})`],
+              `${split.against.article}, ${detail(view, split.against)}`,
+              ...numbers(view, split),
+            ),
+          ),
+        'Less what it is compared with: negative is cooler. ± is half a 95 % interval.',
+      ),
+      parted.every(({ split }) => split.share !== null)
+        ? null
+        : prose('The share is not told where the whole difference is not separated.'),
+      ...bothWays(parted).flatMap(([litres, level]) => bothWaysBlocks(view, litres, level, id)),
+    ],
+    [
+      {
+        name: 'Not a cover alone.',
+        text: ['Shed belongs to the whole axle. A part that changes how oil is thrown changes it too.'],
+      },
+    ],
+  );
+}
+
+/** One article against one baseline, filled to the same litres and filled to the same level. */
+function bothWays(parted: readonly Parted[]): readonly (readonly [Parted, Parted])[] {
+  return parted
+    .filter(({ effect }) => effect.basis === 'same litres')
+    .flatMap((litres): (readonly [Parted, Parted])[] => {
+      const level = parted.find(
+        ({ effect, split: { cell, against } }) =>
+          effect.basis === 'same level' &&
+          cell.article === litres.split.cell.article &&
+          cell.oil === litres.split.cell.oil &&
+          sameCell(against, litres.split.against),
+      );
+      return level === undefined ? [] : [[litres, level]];
+    });
+}
+
+function bothWaysBlocks(view: View, litres: Parted, level: Parted, id: string): Block[] {
+  const { cell } = litres.split;
+  const side = (name: string, { split }: Parted): PairSide => {
+    const [whole, made, shed, share] = numbers(view, split);
+    return {
+      title: [`${name}, ${detail(view, split.cell)}`],
+      blocks: [
+        facts([
+          ['Final rise', whole!],
+          ['By heat made', made!],
+          ['By shed', shed!],
+          ['Share of heat made', share!],
+        ]),
+      ],
+    };
+  };
+  return [
+    prose(articleSpan(view, cell.article), ' filled both ways. ', ...roomierSpans(view, litres, level)),
+    {
+      kind: 'pair',
+      id: `${id}-${cell.article}`.toLowerCase(),
+      sides: [side('Same litres', litres), side('Same level', level)],
+    },
+  ];
+}
+
+/** What a roomier bowl seems to save at the same litres is in part its lower level. */
+function roomierSpans(view: View, litres: Parted, level: Parted): Span[] {
+  const part = (quantity: QuantityName, { split }: Parted): Span => {
+    const figure = partFigure(view, split, quantity);
+    return figure === undefined ? 'not told' : cited(view, figure);
+  };
+  const roomier = level.split.cell.fill_m3 > litres.split.cell.fill_m3;
+  return [
+    roomier ? 'It is roomier: at the same litres its oil stands lower, and the heat made falls with the level. ' : '',
+    'By heat made it stands ',
+    part('makes-less', litres),
+    ' off at the same litres and ',
+    part('makes-less', level),
+    ' off at the same level; by shed, ',
+    part('sheds-more', litres),
+    ' and ',
+    part('sheds-more', level),
+    '.',
+  ].filter((span) => span !== '');
+}
+
+const numbers = (view: View, split: Split): readonly Span[][] =>
+  (['final-rise', 'makes-less', 'sheds-more', 'makes-less-share'] as const).map((quantity) => {
+    const figure = partFigure(view, split, quantity);
+    return figure === undefined ? ['not told'] : [cited(view, figure)];
+  });
+
+const partFigure = (view: View, { cell, against }: Split, quantity: QuantityName) =>
+  figureNamed(view, { subject: { cell, against }, quantity, at: {} });
+
+/** Only with the figure of the whole difference can its parts be read. */
+function partedOf(view: View, effect: Effect): Parted[] {
+  const split = view.input.compared.splits.find(
+    ({ cell, against }) => sameCell(cell, effect.cell) && sameCell(against, effect.against),
+  );
+  return split === undefined || effectFigure(view, effect) === undefined ? [] : [{ split, effect }];
+}
+
+const byArticle = ({ split: a }: Parted, { split: b }: Parted): number => {
+  const [left, right] = [a, b].map(({ cell, against }) => `${cellName(cell)} ${cellName(against)}`) as [string, string];
+  return left < right ? -1 : left > right ? 1 : 0;
+};
+
+/** The oil is named where it is not the baseline's. */
+const detail = (view: View, cell: Split['cell']): string =>
+  `${cellDetail(cell)}${cell.oil === view.series.baseline.oil ? '' : `, ${cell.oil}`}`;
