@@ -1,4 +1,5 @@
 import { articleTexts } from './articles.ts';
+import { claimsText } from './claims.ts';
 import { instruments, instrumentText } from './instruments.ts';
 import { mapTexts } from './maps.ts';
 import { orderSeed, tableCells } from './order.ts';
@@ -9,6 +10,7 @@ export const seriesTexts = (made: { seed: number; draws: number; select: boolean
     ['series.md', series(made)] as const,
     ['rig.md', rig()] as const,
     ['plan.md', plan()] as const,
+    ['claims.md', claimsText] as const,
     ...articleTexts(),
   ].map(([path, text]) => [`hill-bowl/${path}`, text]);
 

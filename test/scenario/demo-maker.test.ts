@@ -2,7 +2,9 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { makeDemo } from '../../demo-runs/make/demo.ts';
+import { readNotes } from '../../src/notes/book.ts';
 import '../matchers.ts';
+import { filesOf } from './demo.ts';
 
 /**
  * Expected values are those of the demo's own scenario (a table written before the maker, from the same invented
@@ -163,6 +165,27 @@ describe('the demo as shipped', () => {
       ...['CL-1 shown', 'CL-2 shown against', 'CL-3 shown', 'CL-4 shown against', 'CL-5 shown', 'CL-5 not shown'],
       ...['CL-6 not shown', 'CL-6 shown', 'CL-7 shown', 'CL-7 leaning', 'CL-8 shown'],
     ]);
+  });
+
+  it('puts its claims before the first run but for one, each in words that fit its rule', () => {
+    const [series] = readNotes(filesOf(noisy)).series.filter((one) => one.series.id === 'hill-bowl');
+    expect(series!.findings.filter((f) => f.place.file.endsWith('claims.md'))).toEqual([]);
+    const claims = series!.claims;
+    expect(claims.map((c) => `${c.id} ${c.by ?? 'house'}`)).toEqual([
+      ...['CL-1 supplier', 'CL-2 supplier', 'CL-3 house', 'CL-4 house', 'CL-5 house', 'CL-6 operator'],
+      ...['CL-6b house', 'CL-7 reader', 'CL-7b house', 'CL-8 reader'],
+    ]);
+    const days = (letter: string): string[] =>
+      series!.runs.filter((run) => run.id.startsWith(letter)).map((run) => run.started.slice(0, 10));
+    const first = days('').sort()[0]!;
+    expect(claims.filter((c) => c.made >= first).map((c) => c.id)).toEqual(['CL-8']);
+    expect(claims.at(-1)!.made > days('S').sort().at(-1)!).toBe(true);
+    for (const { clauses, sentence } of claims)
+      for (const { thresholdTyped } of clauses)
+        if (thresholdTyped !== null) expect(sentence).toContain(thresholdTyped === '50 %' ? 'half' : thresholdTyped);
+    expect(new Set(truthOf(noisy).verdicts.map((v) => v.claim))).toEqual(
+      new Set(claims.map((c) => c.id.replace(/b$/, ''))),
+    );
   });
 });
 
