@@ -124,7 +124,7 @@ function keptRun(input: {
   const { record, sums, audience, remember } = input;
   const own = record.series.file.replace(/[^/]*$/, '');
   const shared = [...sums].filter(
-    ([path]) => path.startsWith(own) && !/^(?:runs|pictures)\//.test(path.slice(own.length)),
+    ([path]) => path.startsWith(own) && !/^(?:runs\/|pictures\/|claims\.md$)/.test(path.slice(own.length)),
   );
   const around = JSON.stringify([audience, sums.get('book.md'), shared]);
   return (run, reduce) => {
