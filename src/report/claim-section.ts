@@ -8,8 +8,8 @@ import { numberText, quantityText } from './digits.ts';
 import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Section, Span } from './page.ts';
 import { runLink } from './run-parts.ts';
-import { capital, counts, facts, listed, plain, prose, section, strong, verdict } from './spans.ts';
-import { besideTheLoss, isLoss } from './supply.ts';
+import { capital, counts, facts, listed, listNote, plain, prose, section, strong, verdict } from './spans.ts';
+import { besideTheCells, isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
 /** One claim whole: its word, its rule, what was found, what had to match, and what would have changed the word. */
@@ -27,27 +27,23 @@ export function claimSection(view: View, held: HeldClaim): Section {
           : null,
         ...judged.clauses.map((clause) => clauseFacts(view, clause)),
       ],
-      [overrideNote(view, held), ...lossNotes(view, held), sureNote(view, held)],
+      [overrideNote(view, held), lossNote(view, held), matchNote(view, held), sureNote(view, held)],
     ),
-    inIndex: claim.id,
+    inIndex: `${claim.id}: ${judged.word}`,
   };
 }
 
 function clauseFacts(view: View, judged: JudgedClause): Block {
-  const { clause, inFamily, smallest, needed, why } = judged;
-  const change = changeSpans(judged);
+  const { clause, inFamily, why } = judged;
+  const runs = runSpans(view, judged);
+  const other = [...changeSpans(judged), ...refitSpans(judged)];
   return facts([
     ['It says', saysSpans(view, clause)],
     ['Found', foundSpans(view, judged)],
     ['Rule', ruleSpans(view, clause)],
     why.length === 0 ? null : ['Why it cannot be told', [`${capital(why.join('; '))}.`]],
-    judged.runs.length === 0 ? null : ['Runs', runSpans(view, judged)],
-    ['Had to match', matchSpans(view, judged)],
-    change.length === 0 ? null : ['Another threshold', change],
-    smallest === null
-      ? null
-      : ['Smallest difference', [`These runs could just have separated ${sizeText(clause.quantity, smallest)}.`]],
-    needed.length === 0 ? null : ['Refits needed', neededSpans(needed)],
+    runs.length === 0 ? null : ['Runs', [...runs, '.']],
+    other.length === 0 ? null : ['What would change it', other],
     inFamily === null
       ? null
       : [
@@ -72,14 +68,17 @@ function foundSpans(view: View, judged: JudgedClause): Span[] {
 /** Runs of the one and of the other; those that are held back are named nowhere. */
 function runSpans(view: View, { clause, runs }: JudgedClause): Span[] {
   const effect = clauseEffect(view, clause);
-  const seen = (ids: readonly string[]): string[] => ids.filter((id) => view.runs.some((run) => run.id === id));
-  const named = (ids: readonly string[]): Span[] => listed(seen(ids).map((id) => [runLink(view, id)]));
-  if (effect === undefined) return [...named(runs), '.'];
-  return [...named(effect.runs), ' against ', ...named(effect.againstRuns), '.'];
+  const named = (ids: readonly string[]): Span[][] =>
+    ids.filter((id) => view.runs.some((run) => run.id === id)).map((id) => [runLink(view, id)]);
+  const sides = effect === undefined ? [runs] : [effect.runs, effect.againstRuns];
+  return sides
+    .map(named)
+    .filter((side) => side.length > 0)
+    .flatMap((side, i) => [...(i === 0 ? [] : [' against ']), ...listed(side)]);
 }
 
 /** What the claim itself names is its subject; the rest has to be alike within the tolerances of the series. */
-function matchSpans(view: View, { clause }: JudgedClause): Span[] {
+function matchWords(view: View, { clause }: JudgedClause): string {
   const { subject, against } = clause;
   const { tolerance } = view.series;
   const subjects = [
@@ -97,19 +96,25 @@ function matchSpans(view: View, { clause }: JudgedClause): Span[] {
   const basis = clauseEffect(view, clause)?.basis;
   const alike = ['rig state', 'rotation', ...(clause.quantity === 'spin-power' ? [] : loaded)];
   return [
-    `${capital(listedWords(alike))}. `,
-    subjects.length === 0 ? '' : `What the claim is about need not: ${listedWords(subjects)}. `,
-    basis === undefined || basis === 'named by the claim' ? '' : `${capital(basis)}.`,
-  ].filter((text) => text !== '');
+    capital(listedWords(alike)),
+    subjects.length === 0 ? '' : `; not ${listedWords(subjects)}, which the claim is about`,
+    basis === undefined || basis === 'named by the claim' ? '' : ` (${basis})`,
+  ].join('');
 }
 
 const listedWords = (words: readonly string[]): string => plain(listed(words.map((word) => [word])));
 
-function neededSpans(needed: JudgedClause['needed']): Span[] {
-  const parts = needed.map(({ chance, refits }): Span[] => [
-    `${refits === null ? 'more than a thousand' : numberText(refits, 0)} of each for a chance of ${numberText(chance * 100, 0)} %`,
+/** What these runs could just have separated, and how many would tell what was found from the threshold. */
+function refitSpans({ clause, smallest, needed }: JudgedClause): Span[] {
+  const refits = needed.map(({ chance, refits: n }): Span[] => [
+    `${n === null ? 'more than a thousand' : numberText(n, 0)} for a chance of ${numberText(chance * 100, 0)} %`,
   ]);
-  return ['To tell what was found from the threshold: ', ...listed(parts), '.'];
+  return [
+    smallest === null ? '' : ` These runs could just have separated ${sizeText(clause.quantity, smallest)}.`,
+    ...(refits.length === 0
+      ? []
+      : [' Refits of each that tell what was found from the threshold: ', ...listed(refits), '.']),
+  ].filter((span) => span !== '');
 }
 
 /** A word that somebody wants instead stands beside the computed one; initials are the house's own business. */
@@ -130,12 +135,18 @@ function overrideNote(view: View, { claim, judged }: HeldClaim): MarginNote | nu
 }
 
 /** Less loss may mean less oil at the pinion: both cells of a claim about loss are shown with it. */
-function lossNotes(view: View, { judged }: HeldClaim): MarginNote[] {
-  const cells = judged.clauses
-    .filter(({ clause }) => isLoss(clause.quantity) || clause.quantity === 'makes-less-share')
-    .flatMap(({ clause }) => [clause.subject, clause.against]);
-  const names = cells.map((cell) => JSON.stringify(cell));
-  return cells.filter((_, i) => names.indexOf(names[i]!) === i).map((cell) => besideTheLoss(view, cell, true));
+const lossNote = (view: View, { judged }: HeldClaim): MarginNote | null =>
+  besideTheCells(
+    view,
+    judged.clauses
+      .filter(({ clause }) => isLoss(clause.quantity) || clause.quantity === 'makes-less-share')
+      .flatMap(({ clause }) => [clause.against, clause.subject]),
+  );
+
+/** One remark for all clauses that ask for the same. */
+function matchNote(view: View, { judged }: HeldClaim): MarginNote {
+  const remarks = judged.clauses.map((clause) => matchWords(view, clause));
+  return listNote('Had to match.', [...new Set(remarks)]);
 }
 
 function sureNote(view: View, { judged }: HeldClaim): MarginNote | null {

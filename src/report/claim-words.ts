@@ -4,7 +4,7 @@ import type { Cell } from '../trial/derived.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import { endsOf, thresholdText } from './claim-ends.ts';
 import { firstRun, withWord, type HeldClaim } from './claims-view.ts';
-import { articleSpan, cellDetail, figureWords } from './cite.ts';
+import { articleSpan, cellDetail, figureWords, litresWords, tiltWords } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText } from './digits.ts';
 import type { Span } from './page.ts';
@@ -92,6 +92,29 @@ export function saysSpans(view: View, clause: Clause): Span[] {
 export function cellOf(view: View, cell: Cell, other: Cell): Span[] {
   const oil = cell.oil !== other.oil || cell.oil !== view.series.baseline.oil ? ` of ${cell.oil}` : '';
   return [articleSpan(view, cell.article), `, ${cellDetail(cell).replace(/ L/, ` L${oil}`)}`];
+}
+
+/** "pinion bearing above sump, P4 less P0, 2.40 L, 12 % nose up": what differs first, what both share behind it. */
+export const clauseWords = (view: View, clause: Clause): string =>
+  `${figureWords({ quantity: clause.quantity, at: conditionsOf(clause.at, null, view.naming) })}, ${pairWords(view, clause)}`;
+
+export function pairWords(view: View, { subject, against }: Pick<Clause, 'subject' | 'against'>): string {
+  const sameFill = litresWords(subject) === litresWords(against);
+  const sameOil = subject.oil === against.oil;
+  const sameTilt = subject.tilt_ratio === against.tilt_ratio;
+  const own = (cell: Cell): string =>
+    [
+      cell.article,
+      sameFill ? '' : ` ${litresWords(cell)}`,
+      sameOil ? '' : ` ${cell.oil}`,
+      sameTilt ? '' : tiltWords(cell).replace(/^,/, ''),
+    ].join('');
+  const shared = [
+    sameFill ? `, ${litresWords(subject)}` : '',
+    sameOil && subject.oil !== view.series.baseline.oil ? `, ${subject.oil}` : '',
+    sameTilt ? tiltWords(subject) : '',
+  ];
+  return `${own(subject)} less ${own(against)}${shared.join('')}`;
 }
 
 /** "5 K lower", "any lower", "within 2 K", "50 % or more": for a column. */

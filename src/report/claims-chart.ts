@@ -1,8 +1,8 @@
 import type { JudgedClause } from '../trial/compared.ts';
 import { drawn, drawnUnit, endsOf, marksOf } from './claim-ends.ts';
-import { askedText } from './claim-words.ts';
+import { askedText, clauseWords, pairWords } from './claim-words.ts';
 import { clauseFigure, type HeldClaim } from './claims-view.ts';
-import { cellDetail, cited, figureWords } from './cite.ts';
+import { cited } from './cite.ts';
 import type { Block, ClaimsData } from './page.ts';
 import { capital, counts, row, table, verdict } from './spans.ts';
 import { groupBy, type View } from './view.ts';
@@ -42,7 +42,7 @@ const chartOf = (view: View, unit: string, list: readonly Drawn[], id: string): 
         const figure = clauseFigure(view, judged.clause);
         return row(
           held.claim.id,
-          `${figureWords({ quantity: judged.clause.quantity, at: figure?.at ?? {} })}, ${detailOf(judged)}`,
+          clauseWords(view, judged.clause),
           figure === undefined ? '—' : cited(view, figure),
           endsOf(judged.clause, judged.interval).fromTo,
           askedText(judged.clause),
@@ -55,14 +55,14 @@ const chartOf = (view: View, unit: string, list: readonly Drawn[], id: string): 
 
 const dataOf = (view: View, unit: string, list: readonly Drawn[]): ClaimsData => ({
   kind: 'claims',
-  xTitle: `${unit === '%' ? 'share' : 'the one less the other'}, ${unit}`,
+  xTitle: `difference that the claim is about, ${unit}`,
   rows: list.map(({ held, judged, value }) => {
     const { clause, interval, word } = judged;
     const at = (si: number): number => drawn(clause.quantity, si);
     const [threshold, ...others] = marksOf(clause);
     return {
       label: held.claim.id,
-      detail: detailOf(judged),
+      detail: pairWords(view, clause),
       short: clause.subject.article,
       mark: view.marks.get(clause.subject.article) ?? 0,
       value: at(value),
@@ -73,7 +73,3 @@ const dataOf = (view: View, unit: string, list: readonly Drawn[]): ClaimsData =>
     };
   }),
 });
-
-/** "P1 3.59 L less P0 2.40 L" */
-const detailOf = ({ clause: { subject, against } }: JudgedClause): string =>
-  `${subject.article} ${cellDetail(subject)} less ${against.article} ${cellDetail(against)}`;

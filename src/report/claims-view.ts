@@ -36,8 +36,11 @@ export const claimPath = (view: View, { claim }: HeldClaim): string => `${claims
 export const clauseFigure = (view: View, clause: JudgedClause['clause']): Figure | undefined =>
   figureNamed(view, nameOf(clause));
 
-export const clauseEffect = (view: View, clause: JudgedClause['clause']): Effect | undefined =>
-  view.effectOf.get(figureId(nameOf(clause), view.naming));
+/** The comparison behind it; a share is of a difference in final rise. */
+export const clauseEffect = (view: View, clause: JudgedClause['clause']): Effect | undefined => {
+  const quantity = clause.quantity === 'makes-less-share' ? 'final-rise' : clause.quantity;
+  return view.effectOf.get(figureId({ ...nameOf(clause), quantity }, view.naming));
+};
 
 const nameOf = ({ subject, against, quantity, at }: JudgedClause['clause']) => ({
   subject: { cell: subject, against },

@@ -1,9 +1,9 @@
 import type { JudgedClause } from '../trial/compared.ts';
 import { claimSection } from './claim-section.ts';
-import { askedText, cellOf, claimsTitle, lateWords, otherWords, putBy } from './claim-words.ts';
+import { askedText, claimsTitle, clauseWords, lateWords, otherWords, putBy } from './claim-words.ts';
 import { claimCharts } from './claims-chart.ts';
 import { claimPath, claimsOf, claimsPath, clauseFigure, type HeldClaim } from './claims-view.ts';
-import { citedValue, doubtOf, figureWords } from './cite.ts';
+import { citedValue, doubtOf } from './cite.ts';
 import { dateWords } from './dates.ts';
 import type { Block, MarginNote, Page, Span, TableRow } from './page.ts';
 import { capital, countWord, link, listed, plain, row, section, tableBlock, verdict } from './spans.ts';
@@ -48,25 +48,19 @@ function leadOf(held: readonly HeldClaim[]): Span[] {
 function claimsTable(view: View, held: readonly HeldClaim[]): Block {
   return tableBlock(
     'claims_table',
-    ['wide claim', 'put', 'word', 'number found', 'number 95 %', 'asked'],
+    ['wide claim', 'word', 'number found', 'number 95 %', 'asked', 'put'],
     held.flatMap((one): TableRow[] => {
       const { claim, judged } = one;
       const [only] = judged.clauses;
-      const head: readonly Span[][] = [
-        [link(claimPath(view, one), claim.id), ` ${claim.sentence}`],
-        [`${putBy(one)}, ${dateWords(claim.made)}`, ...(judged.late ? [', ', verdict(lateWords)] : [])],
-      ];
+      const sentence: Span[] = [link(claimPath(view, one), claim.id), ` ${claim.sentence}`];
+      const day = dateWords(claim.made).replaceAll(' ', '\u00a0');
+      const put: Span[] = [`${putBy(one)}, ${day}`, ...(judged.late ? [', ', verdict(lateWords)] : [])];
       if (only !== undefined && judged.clauses.length === 1)
-        return [row(...head, [verdict(judged.word), ...familySpans(only)], ...figureCells(view, only))];
+        return [row(sentence, wordSpans(only), ...figureCells(view, only), put)];
       return [
-        row(...head, verdict(judged.word), '', '', ''),
+        row(sentence, verdict(judged.word), '', '', '', put),
         ...judged.clauses.map((clause) =>
-          row(
-            ['– ', ...clauseSpans(view, clause)],
-            '',
-            [verdict(clause.word), ...familySpans(clause)],
-            ...figureCells(view, clause),
-          ),
+          row(`– ${clauseWords(view, clause.clause)}`, wordSpans(clause), ...figureCells(view, clause), ''),
         ),
       ];
     }),
@@ -82,13 +76,9 @@ function figureCells(view: View, { clause }: JudgedClause): readonly Span[][] {
   ];
 }
 
-const familySpans = ({ inFamily }: JudgedClause): Span[] =>
-  inFamily === null ? [] : [' (as one of a family: ', verdict(inFamily), ')'];
-
-/** "pinion bearing above sump, P4 shroud, 2.40 L, 12 % nose up" */
-const clauseSpans = (view: View, { clause }: JudgedClause): Span[] => [
-  `${figureWords({ quantity: clause.quantity, at: clauseFigure(view, clause)?.at ?? {} })}, `,
-  ...cellOf(view, clause.subject, clause.against),
+const wordSpans = ({ word, inFamily }: JudgedClause): Span[] => [
+  verdict(word),
+  ...(inFamily === null ? [] : [' (as one of a family: ', verdict(inFamily), ')']),
 ];
 
 const wordsNote = (): MarginNote => ({

@@ -108,7 +108,7 @@ function bothWaysBlocks(view: View, litres: Parted, level: Parted, id: string): 
     };
   };
   return [
-    prose(articleSpan(view, cell.article), ' filled both ways. ', ...roomierSpans(view, litres, level)),
+    prose(articleSpan(view, cell.article), ...bothWaysSpans(view, litres, level)),
     {
       kind: 'pair',
       id: `${id}-${cell.article}`.toLowerCase(),
@@ -118,24 +118,20 @@ function bothWaysBlocks(view: View, litres: Parted, level: Parted, id: string): 
 }
 
 /** What a roomier bowl seems to save at the same litres is in part its lower level. */
-function roomierSpans(view: View, litres: Parted, level: Parted): Span[] {
-  const part = (quantity: QuantityName, { split }: Parted): Span => {
-    const figure = partFigure(view, split, quantity);
-    return figure === undefined ? 'not told' : cited(view, figure);
+function bothWaysSpans(view: View, litres: Parted, level: Parted): Span[] {
+  const made = ({ split }: Parted): Span => {
+    const figure = partFigure(view, split, 'makes-less');
+    return figure === undefined ? 'an untold amount' : cited(view, figure);
   };
   const roomier = level.split.cell.fill_m3 > litres.split.cell.fill_m3;
   return [
-    roomier ? 'It is roomier: at the same litres its oil stands lower, and the heat made falls with the level. ' : '',
-    'By heat made it stands ',
-    part('makes-less', litres),
-    ' off at the same litres and ',
-    part('makes-less', level),
-    ' off at the same level; by shed, ',
-    part('sheds-more', litres),
-    ' and ',
-    part('sheds-more', level),
-    '.',
-  ].filter((span) => span !== '');
+    roomier ? ' is roomier: at the same litres its oil stands lower.' : ' was filled both ways.',
+    ' Of its difference the heat made accounts for ',
+    made(litres),
+    roomier ? ' there, and for ' : ' at the same litres, and for ',
+    made(level),
+    ' at the same level.',
+  ];
 }
 
 const numbers = (view: View, split: Split): readonly Span[][] =>

@@ -125,8 +125,9 @@ export const besideTheLoss = (view: View, cell: Cell, named = false): MarginNote
 export function besideTheCells(view: View, cells: readonly Cell[]): MarginNote | null {
   const once = cells.filter((cell, i) => cells.findIndex((other) => sameCell(other, cell)) === i);
   if (once.length === 0) return null;
+  const otherOil = ({ oil }: Cell): string => (oil === view.series.baseline.oil ? '' : ` of ${oil}`);
   const each = (of: (cell: Cell) => Span[]): Span[] =>
-    listed(once.map((cell) => [`${cell.article} ${cellDetail(cell)}: `, ...of(cell)]));
+    listed(once.map((cell) => [`${cell.article} ${cellDetail(cell)}${otherOil(cell)}: `, ...of(cell)]));
   return {
     name: 'Beside the loss.',
     text: [
