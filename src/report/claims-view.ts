@@ -16,6 +16,7 @@ export interface HeldClaim {
 export function claimsAmong({ record, compared, audience }: SeriesInput): readonly HeldClaim[] {
   const shown = (note: { readonly shownTo: string } | undefined): boolean =>
     note !== undefined && (audience === 'house' || note.shownTo === 'public');
+  if (record.claimsNote !== null && !shown(record.claimsNote)) return [];
   return record.claims.flatMap((claim): HeldClaim[] => {
     const judged = compared.claims.find((each) => each.claim === claim.id);
     const seen = claim.clauses.every(({ subject, against }) =>

@@ -5,8 +5,8 @@ import { claimCharts } from './claims-chart.ts';
 import { claimPath, claimsOf, claimsPath, clauseFigure, type HeldClaim } from './claims-view.ts';
 import { citedValue, doubtOf } from './cite.ts';
 import { dateWords } from './dates.ts';
-import type { Block, MarginNote, Page, Span, TableRow } from './page.ts';
-import { capital, countWord, link, listed, plain, row, section, tableBlock, verdict } from './spans.ts';
+import type { Block, MarginNote, Page, Section, Span, TableRow } from './page.ts';
+import { capital, code, countWord, link, listed, plain, row, section, tableBlock, verdict } from './spans.ts';
 import { besideTheCells, isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
@@ -28,8 +28,17 @@ export function claimsPage(view: View): Page {
       section('all_claims', null, [claimsTable(view, held)], [wordsNote(), lossNote(view, held)]),
       ...(charts.length === 0 ? [] : [section('claims_drawn', 'What was asked and what was found', charts)]),
       ...held.map((one) => claimSection(view, one)),
+      ...ownWords(view),
     ],
   };
+}
+
+/** Words under the fields of `claims.md`. The fields are not repeated: a claim that is held back stands among them. */
+function ownWords(view: View): Section[] {
+  const note = view.input.record.claimsNote;
+  if (note === null || note.body.trim() === '') return [];
+  const words: Block = { kind: 'words', markdown: note.body.trim() };
+  return [section('the_note', 'The note', [words], [{ name: 'Note.', text: [code(note.file)] }])];
 }
 
 function leadOf(held: readonly HeldClaim[]): Span[] {

@@ -108,6 +108,37 @@ export const standing: ChartData = {
   ],
 };
 
+export const claims: ChartData = {
+  kind: 'claims',
+  xTitle: 'difference that the claim is about, K',
+  rows: [
+    asked('CL-1', 'P1 3.59 L less P0 2.40 L', 1, -9.5, [-5], 'shown'),
+    asked('CL-4', 'P4 less P0, 2.40 L, 12 % nose up', 4, 3.5, [-2, 2], 'shown against'),
+    asked('CL-7', 'P3 less P0, 2.40 L', 3, 3.1, [2], 'leaning'),
+  ],
+};
+
+function asked(
+  label: string,
+  detail: string,
+  mark: number,
+  value: number,
+  thresholds: readonly number[],
+  word: string,
+) {
+  return {
+    label,
+    detail,
+    short: `P${String(mark)}`,
+    mark,
+    value,
+    low: value - 1.8,
+    high: value + 1.8,
+    thresholds,
+    word,
+  };
+}
+
 function row(label: string, detail: string, mark: number, value: number, letters: string) {
   return { label, detail, mark, value, low: value - 9, high: value + 9, letters, baseline: false };
 }
@@ -355,6 +386,7 @@ export const everyChart = {
   speed,
   heat,
   standing,
+  claims,
   level,
   section,
   deepSection,

@@ -8,6 +8,7 @@ import type { GradeKind } from '../../../src/trial/flow.ts';
 import type { Rig } from '../../../src/trial/rig.ts';
 import type { Run } from '../../../src/trial/run.ts';
 import { rpm, celsius, note, book, series, rig, article, oil, plan, run } from './fixture-notes.ts';
+import { claims, judgedClaims, split } from './fixture-claims.ts';
 import { agreementsOf, flowDerived, flowRuns, media } from './fixture-flow.ts';
 import { causes, cellOf, derived, of, result } from './fixture-results.ts';
 
@@ -120,8 +121,8 @@ const rows = (e: Effect): StandingRow[] => [
 ];
 
 const compared: ComparedSeries = {
-  claims: [],
-  splits: [],
+  claims: judgedClaims,
+  splits: [split()],
   depends: [],
   agreements: [],
   cells: [
@@ -183,6 +184,9 @@ export interface Variation {
   readonly unusable?: readonly GradeKind[];
   readonly agreements?: ComparedSeries['agreements'];
   readonly media?: SeriesInput['media'];
+  readonly claims?: SeriesInput['record']['claims'];
+  /** What was compared, or with changes. */
+  readonly compared?: (compared: ComparedSeries) => ComparedSeries;
 }
 
 export function input({
@@ -195,8 +199,10 @@ export function input({
   unusable = ['wall'],
   agreements = agreementsOf(unusable),
   media: files = media,
+  claims: written = claims,
+  compared: changeCompared = (made) => made,
 }: Variation = {}): SeriesInput {
-  const judged = { ...compared, agreements };
+  const judged = changeCompared({ ...compared, agreements });
   const record = {
     series,
     rig: { ...rig, ...changes },
@@ -216,7 +222,7 @@ export function input({
     ]),
     oils: new Map([['L1', oil]]),
     runs: changeRuns(runs),
-    claims: [],
+    claims: written,
     claimsNote: null,
     logs: new Map(),
     findings: [],

@@ -24,6 +24,7 @@ describe('the pages of a book with one series', () => {
       'book',
       'cautions',
       'checks',
+      'claims',
       'grades',
       'grading',
       'guide',
