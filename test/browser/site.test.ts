@@ -22,7 +22,7 @@ const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
 const sheets: readonly string[] = [
   ...['', 'method/', 'cautions/', 'words/', 'guide/'],
-  ...['', 'standing/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map((path) => series + path),
+  ...['', 'standing/', 'claims/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map((path) => series + path),
   ...['S-07', 'H-03', 'C-01', 'F-02', 'T-01'].map((run) => `${series}runs/${run}/`),
   `${series}workings/H-03/final-temperature/`,
 ];
