@@ -172,7 +172,9 @@ function drainBack(reading: Reading, level: Float64Array, rows: readonly number[
   const widened = Math.sqrt(left.n / left.effectiveN);
   const u = fitted.covariance.map((row, i) => Math.sqrt(row[i]!) * widened);
   const told = fitted.stopped === 'converged' && u.every(Number.isFinite) && depth_m > 3 * u[1]! && half_s < t.at(-1)!;
-  return told ? { end_z_m, depth_m, half_s, u: { end: u[0]!, half: u[2]! }, dof: Math.max(1, left.effectiveN - 3) } : null;
+  return told
+    ? { end_z_m, depth_m, half_s, u: { end: u[0]!, half: u[2]! }, dof: Math.max(1, left.effectiveN - 3) }
+    : null;
 }
 
 /** Readings as points of a chart: means over stretches that grow, since most happens at first. */
