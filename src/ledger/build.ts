@@ -231,7 +231,7 @@ function maker(input: {
         inputs: (o.files ?? [o.file]).map(file),
         relation: o.relation,
         method: o.method ?? 'sheet/data',
-        notes: [],
+        notes: o.notes ?? [],
         given: o.given,
         steps: [],
       }),

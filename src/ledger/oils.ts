@@ -21,6 +21,7 @@ export interface SheetFigure {
   readonly estimate: Estimate;
   readonly relation: string;
   readonly given: readonly Given[];
+  readonly notes?: readonly string[];
   readonly causes?: readonly Cause[];
 }
 

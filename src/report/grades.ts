@@ -34,7 +34,7 @@ export function gradesPage(view: View): Page {
 /** "Two observers agree on Reach, Side fall and Bubble, and not on Wall hit" */
 function titleOf(view: View): string {
   const { agreements } = view.input.compared;
-  if (agreements.length === 0) return 'Grades of one observer, which nobody checked';
+  if (agreements.length === 0) return 'Grades that no second observer checked';
   const names = (usable: boolean): string =>
     plain(
       listed(

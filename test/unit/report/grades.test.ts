@@ -122,7 +122,7 @@ describe('one observer alone', () => {
 
   it('is said in title, heading and cell', () => {
     const sheet = alone.page('grades/');
-    expect(sheet.title).toBe('Grades of one observer, which nobody checked');
+    expect(sheet.title).toBe('Grades that no second observer checked');
     expect(sectionOf(sheet, 'grid-reach').heading).toContain('(one observer alone)');
     expect(rowsOf(sheet, 'reach-up')[0]!.at(-1)).toContain('alone · KZQ 2');
     expect(wordsIn(sheet, 'agreement')).toContain('No step was graded by two observers on their own');
