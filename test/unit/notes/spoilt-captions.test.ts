@@ -186,6 +186,24 @@ const inCaptions: readonly FlowRow[] = [
     left: [3, 2, 2, 2],
   },
   {
+    title: 'a word that nobody knows in the place of a grade',
+    was: 'bubble 0 tube 0 view 2',
+    is: '__proto__ 0 tube 0 view 2',
+    finds: 'cue-word F-01.vtt:9',
+    marks: '1 |__proto__',
+    says: 'Known are run, step',
+    left: [3, 2, 2, 2],
+  },
+  {
+    title: 'an arrow among its words',
+    was: 'words: single drops',
+    is: 'words: single --> drops',
+    finds: 'captions-arrow F-01.vtt:6',
+    marks: 'single |-->',
+    says: 'Write  --&gt;',
+    left: [3, 2, 2, 2],
+  },
+  {
     title: 'a word that stands twice',
     was: 'wall 1 ',
     is: 'wall 1 wall 2 ',
@@ -269,6 +287,16 @@ describe('a flow run with one thing spoilt in its captions keeps the rest, and s
     expect(run.observations).toHaveLength(2);
   });
 
+  it('lists the first twenty of many mistakes and counts the rest: more-findings', () => {
+    const many = Array.from({ length: 300 }, () => '\n00:00:05.000 --> 00:00:10.000\nrun F-01 lamp\n').join('');
+    const { findings, run } = flowOutcome({ ...flowBook, [vtt]: `WEBVTT\n${many}` });
+    expect(findings).toHaveLength(21);
+    expect(findings.filter(({ code }) => code === 'more-findings').map(({ says, level }) => [says, level])).toEqual([
+      ['580 more findings in this captions file.', 'error'],
+    ]);
+    expect(run.observations).toHaveLength(2);
+  });
+
   it('names no observer in what it only remarks, since that stands on public pages', () => {
     const remarks = inCaptions.filter(({ level }) => level !== undefined);
     expect(remarks.length).toBeGreaterThan(2);
@@ -281,7 +309,7 @@ describe('a flow run with one thing spoilt in its captions keeps the rest, and s
     ['captions-not-utf8', 'UTF-16', Uint8Array.from([0xff, 0xfe, 0x57, 0])],
     ['captions-not-utf8', '0xfc', Uint8Array.from([...bytes('WEBVTT\n\nNOTE h'), 0xfc, ...bytes('lle\n')])],
     ['captions-not-text', 'zero bytes', Uint8Array.from([...bytes('WEBVTT\n\n'), 0, 0])],
-    ['captions-too-large', '4000001 bytes', new Uint8Array(4_000_001).fill(0x20)],
+    ['captions-too-large', '400001 bytes', new Uint8Array(400_001).fill(0x20)],
   ])('is told as %s when it has %s, and the run stands', (code, says, content) => {
     const { findings, run } = flowOutcome({ ...flowBook, [vtt]: content });
     expect(findings.map((f) => f.code)).toEqual([code]);
