@@ -139,6 +139,6 @@ export function similarity(view: View, sheet: FlowSheet): Block {
   );
 }
 
-const notice = (text: readonly Span[]): Block => ({ kind: 'notice', code: 'does-not-stand-for', text });
+export const notice = (text: readonly Span[]): Block => ({ kind: 'notice', code: 'does-not-stand-for', text });
 
 const factor = (times: number): string => numberText(times, times < 10 ? 1 : 0);
