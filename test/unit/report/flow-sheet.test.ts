@@ -56,9 +56,9 @@ describe('the lead of a flow sheet', () => {
 describe('the steps of a flow sheet', () => {
   it('have a row each, up and then down, with sump, level, ± and swing', () => {
     expect(rowsOf(sheet, 'step-levels')).toEqual([
-      ['150 rpm up', '58.0 °C', '−60.0 mm', '± 1.2', '3.00 ± 0.70 mm', ''],
-      ['300 rpm up', '58.0 °C', '−65.0 mm', '± 1.2', '3.00 ± 0.70 mm', ''],
-      ['150 rpm down', '58.0 °C', '−62.0 mm', '± 1.2', '3.00 ± 0.70 mm', ''],
+      ['150 rpm up', '58.0 °C', '−60.0 mm', '± 1.2', '3.00 mm', '± 0.70'],
+      ['300 rpm up', '58.0 °C', '−65.0 mm', '± 1.2', '3.00 mm', '± 0.70'],
+      ['150 rpm down', '58.0 °C', '−62.0 mm', '± 1.2', '3.00 mm', '± 0.70'],
     ]);
   });
 
