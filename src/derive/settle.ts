@@ -19,16 +19,23 @@ export interface SettleDerived {
 export function restAfter(reading: Reading): readonly [number, number] | null {
   const speed = ringSpeed(reading);
   if (speed === null) return null;
-  const last = speed.findLastIndex((w) => Math.abs(w) >= standing_rad_s);
+  const last = speed.findLastIndex((w, row) => turns(w) && turns(meanAround(speed, row - few, row)));
   return last < 0 || last + 1 >= reading.log.rows ? null : [last + 1, reading.log.rows];
 }
 
 /** Rows before the gear first turned; null when it turned from the first. */
 function restBefore(reading: Reading): readonly [number, number] | null {
   const speed = ringSpeed(reading);
-  const first = speed?.findIndex((w) => Math.abs(w) >= standing_rad_s) ?? -1;
+  const first = speed?.findIndex((w, row) => turns(w) && turns(meanAround(speed, row, row + few))) ?? -1;
   return first <= 0 ? null : [0, first];
 }
+
+const turns = (w_rad_s: number): boolean => Math.abs(w_rad_s) >= standing_rad_s;
+
+/** One reading that jumps while the gear stands does not turn it: its neighbours have to turn with it. */
+const few = 4;
+const meanAround = (speed: Float64Array, from: number, to: number): number =>
+  meanOf(speed.subarray(Math.max(0, from), to + 1)).mean;
 
 const ringSpeed = (reading: Reading): Float64Array | null =>
   outputSpeed(reading)?.map((w) => w * reading.rig.hubReduction) ?? null;
