@@ -15,7 +15,7 @@ import type { Told } from './note.ts';
 import { leftOutOf, partAt, type Parts } from './parts.ts';
 import { plannedSpeed } from './step.ts';
 import { captionsMissing, captionsTwice } from './texts-captions.ts';
-import { observedTwice, stepUnplanned } from './texts-flow.ts';
+import { observedTwice, observersLeftOut, observersMany, stepUnplanned } from './texts-flow.ts';
 import { captionsUnread, notBare } from './texts-media.ts';
 
 export interface FlowAround {
@@ -44,6 +44,8 @@ export function withFlow(runs: Gathered<Run>, around: FlowAround): Gathered<Run>
   return { ...runs, records, findings };
 }
 
+const mostObservers = 12;
+
 interface Around extends Omit<FlowAround, 'media'> {
   readonly media: ReadonlyMap<string, MediaFile> | null;
   readonly taken: CodesTaken & { readonly captions: Set<string> };
@@ -57,16 +59,17 @@ function readFlow(run: Run, around: Around): { readonly run: Run; readonly findi
   const noted = planned(run.observations, plan, (o, told) => [{ ...told, place: o.place, effect: observationLeftOut }]);
   const once = onlyOnce(noted.kept);
   const captioned = withCaptions(run, once.kept, around);
+  const seen = byFew(captioned.kept);
   const sample = planned(run.airSample ? [run.airSample] : [], plan, (_, told) => [
     { ...foundAt(run, 'air-sample.step', told), effect: sampleLeftOut },
   ]);
-  const parts = [clips, pictures, stills, noted, once, captioned, sample];
+  const parts = [clips, pictures, stills, noted, once, captioned, seen, sample];
   return {
     run: {
       ...run,
       clips: clips.kept,
       stills: stills.kept,
-      observations: captioned.kept,
+      observations: seen.kept,
       airSample: sample.kept[0] ?? null,
     },
     findings: parts.flatMap((part) => part.findings),
@@ -99,6 +102,18 @@ function onlyOnce(list: readonly Observation[]): Parts<Observation> {
     if (repeats(one, kept)) findings.push({ ...observedTwice(), place: one.place, effect: observationLeftOut });
     else kept.push(one);
   return { kept, findings };
+}
+
+/** Every two observers are compared with each other, so that only so many can be; told once, at the first of the others. */
+function byFew(list: readonly Observation[]): Parts<Observation> {
+  const alone = list.filter(({ pass }) => pass === 'first').map(({ observer }) => observer);
+  const few = new Set([...new Set(alone)].slice(0, mostObservers));
+  const other = list.find((one) => one.pass === 'first' && !few.has(one.observer));
+  if (other === undefined) return { kept: list, findings: [] };
+  return {
+    kept: list.filter((one) => one.pass === 'joint' || few.has(one.observer)),
+    findings: [{ ...observersMany(mostObservers), place: other.place, effect: observersLeftOut }],
+  };
 }
 
 /** Observations of the note, and after them those of the captions files of its clips. */

@@ -297,6 +297,16 @@ describe('a flow run with one thing spoilt in its captions keeps the rest, and s
     expect(run.observations).toHaveLength(2);
   });
 
+  it('takes twelve observers of a run, and tells the thirteenth once: observers-too-many', () => {
+    const one = (i: number): string =>
+      `\n00:00:36.000 --> 00:00:46.000\nrun F-01 rpm 60 up | observer Q${String(i)} | reach 1 side 1 wall 0 bubble 0 tube 0 view 3\n`;
+    const many = (n: number) =>
+      flowOutcome({ ...flowBook, [vtt]: `WEBVTT\n${Array.from({ length: n }, (_, i) => one(i)).join('')}` });
+    // B stands in the note
+    expect([many(11).placed, many(11).run.observations.length]).toEqual([[], 13]);
+    expect([many(40).placed, many(40).run.observations.length]).toEqual([['observers-too-many F-01.vtt:37:5'], 13]);
+  });
+
   it('names no observer in what it only remarks, since that stands on public pages', () => {
     const remarks = inCaptions.filter(({ level }) => level !== undefined);
     expect(remarks.length).toBeGreaterThan(2);
