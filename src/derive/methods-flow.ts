@@ -8,7 +8,7 @@ export const flowMethods: readonly Method[] = [
     id: 'swing-of-readings',
     title: 'Swing of the running level',
     formula: { latex: String.raw`a=2s`, plain: 'a = 2·s' },
-    says: 'Twice the standard deviation of the level readings of the hold: the level stays within it about nineteen times of twenty.',
+    says: 'Twice the standard deviation of the level readings of the hold: where readings scatter normally the level stays within it nineteen times of twenty, and a plain wave never leaves it.',
     source: own,
   },
   {
@@ -54,7 +54,7 @@ export const flowMethods: readonly Method[] = [
     id: 'drain-back',
     title: 'Level after the stop',
     formula: { latex: String.raw`z=z_\mathrm{end}-d\,2^{-t/t_{1/2}}`, plain: 'z = z_end − d·2^(−t/t½)' },
-    says: 'Least squares through the level readings from the gear’s standstill on. Not told where the readings show no depth or the half-time is longer than they are.',
+    says: 'Least squares through the level readings from the gear’s standstill on. Its ± is widened where what is left of neighbouring readings hangs together. Not told where the readings show no depth or the half-time is longer than they are.',
     source: own,
   },
   {
