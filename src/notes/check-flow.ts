@@ -1,5 +1,4 @@
 import type { Finding } from '../finding/finding.ts';
-import { nearest } from '../finding/nearest.ts';
 import { rpmText } from '../trial/cue.ts';
 import type { Clip, Observation, StepName } from '../trial/flow.ts';
 import type { Plan } from '../trial/plan.ts';
@@ -10,7 +9,7 @@ import { checkClips, type CodesTaken } from './check-clips.ts';
 import { checkStills } from './check-stills.ts';
 import { observationLeftOut, sampleLeftOut, stillLeftOut } from './flow-fields.ts';
 import { foundAt, type Gathered } from './gather.ts';
-import { isBareName } from './inside.ts';
+import { isBareName, nearestSpare } from './inside.ts';
 import type { Told } from './note.ts';
 import { leftOutOf, partAt, type Parts } from './parts.ts';
 import { plannedSpeed } from './step.ts';
@@ -34,6 +33,7 @@ export function withFlow(runs: Gathered<Run>, around: FlowAround): Gathered<Run>
     codes: new Set<string>(),
     runs: [...runs.records.keys(), ...runs.spoilt].map((id) => id.toLowerCase()),
     captions: new Set<string>(),
+    named: new Set([...runs.records.values()].flatMap(filesNamed)),
   };
   const media = around.media && new Map(around.media.map((file) => [file.path, file]));
   for (const [id, run] of runs.records) {
@@ -46,6 +46,11 @@ export function withFlow(runs: Gathered<Run>, around: FlowAround): Gathered<Run>
 
 const mostObservers = 12;
 
+const filesNamed = ({ clips, stills }: Run): string[] => [
+  ...clips.flatMap(({ file, captions }) => (captions === null ? [file] : [file, captions])),
+  ...stills.map(({ file }) => file),
+];
+
 interface Around extends Omit<FlowAround, 'media'> {
   readonly media: ReadonlyMap<string, MediaFile> | null;
   readonly taken: CodesTaken & { readonly captions: Set<string> };
@@ -54,7 +59,7 @@ interface Around extends Omit<FlowAround, 'media'> {
 function readFlow(run: Run, around: Around): { readonly run: Run; readonly findings: readonly Finding[] } {
   const { folder, media, taken, plan } = around;
   const clips = checkClips(run, `${folder}/runs/`, { media, taken });
-  const pictures = checkStills(run, `${folder}/pictures/`, media);
+  const pictures = checkStills(run, `${folder}/pictures/`, { media, named: taken.named });
   const stills = planned(pictures.kept, plan, (still, told) => leftOutOf(run, still, 'step', told, stillLeftOut));
   const noted = planned(run.observations, plan, (o, told) => [{ ...told, place: o.place, effect: observationLeftOut }]);
   const once = onlyOnce(noted.kept);
@@ -149,10 +154,10 @@ function captionsFile(
   const tell = (told: Told) => ({ told: { ...partAt(run, clip, 'captions', told), effect: captionsUnread } });
   if (!isBareName(name)) return tell(notBare(name, home, 'captions: F-01.vtt'));
   const file = files.find((f) => f.path === home + name);
-  const beside = files.flatMap(({ path }) =>
-    /\.vtt$/i.test(path) && path.startsWith(home) ? [path.slice(home.length)] : [],
-  );
-  if (!file) return tell(captionsMissing(name, home + name, nearest(name, beside)));
+  if (!file) {
+    const paths = files.flatMap(({ path }) => (/\.vtt$/i.test(path) ? [path] : []));
+    return tell(captionsMissing(name, home + name, nearestSpare(name, home, { paths, named: taken.named })));
+  }
   if (taken.captions.has(name)) return tell(captionsTwice(name));
   taken.captions.add(name);
   return { file };
