@@ -23,8 +23,9 @@ const series = 'series/hill-bowl/';
 const sheets: readonly string[] = [
   ...['', 'method/', 'cautions/', 'words/', 'guide/'],
   ...['', 'standing/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map((path) => series + path),
-  ...['S-07', 'H-03', 'C-01', 'F-02', 'T-01'].map((run) => `${series}runs/${run}/`),
-  `${series}workings/H-03/final-temperature/`,
+  ...['grades/', 'side-by-side/', 'side-by-side/F-01~F-05/'].map((path) => series + path),
+  ...['S-07', 'H-03', 'C-01', 'F-02', 'F-04', 'T-01'].map((run) => `${series}runs/${run}/`),
+  ...['H-03/final-temperature', 'F-01/reach', 'hill-bowl/kappa'].map((name) => `${series}workings/${name}/`),
 ];
 const folder = mkdtempSync(join(tmpdir(), 'dipmark-browser-'));
 const out = join(folder, 'site');
