@@ -49,20 +49,20 @@ export function rigDrawing(view: View): Block {
   };
 }
 
-/** Radius, offset and where the race lies: from the rig sheet, and nothing that a run gave. */
+/** Radius (R, as drawings write it), offset and where the race lies: from the rig sheet, and nothing that a run gave. */
 function dimensions(view: View): SectionData['dimensions'] {
   const { ringRadius_m, offset_m } = view.rig;
   const [radius, offset] = [mm(ringRadius_m), mm(offset_m)];
   const race = raceOf(view);
-  const label = (length: number, what: string): string => `${numberText(Math.abs(length), 0)}\u202fmm ${what}`;
+  const label = (length: number): string => `${numberText(Math.abs(length), 0)}\u202fmm`;
   return [
-    { from: [0, 0], to: [radius * Math.SQRT1_2, radius * Math.SQRT1_2], label: label(radius, 'radius') },
+    { from: [0, 0], to: [radius * Math.SQRT1_2, radius * Math.SQRT1_2], label: `R\u00a0${label(radius)}` },
     ...(Math.abs(offset) < leastDrawn
       ? []
-      : [{ from: [0, 0] as const, to: [0, offset] as const, label: label(offset, 'offset') }]),
+      : [{ from: [0, 0] as const, to: [0, offset] as const, label: `${label(offset)} offset` }]),
     ...(race === null
       ? []
-      : [{ from: [race.x, -radius] as const, to: [0, -radius] as const, label: label(race.x, 'ahead') }]),
+      : [{ from: [race.x, -radius] as const, to: [0, -radius] as const, label: `${label(race.x)} ahead` }]),
   ];
 }
 
