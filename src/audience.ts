@@ -40,7 +40,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     !names([f.says, f.why, f.write, f.effect].join(' '));
   return {
     record: { ...record, articles, oils, runs, logs: new Map([...record.logs].filter(([id]) => kept.has(id))) },
-    findings: findings.filter(isShown),
+    findings: findings.filter(isShown).map(strictly),
     held: {
       runs: record.runs.length - runs.length,
       notes: record.articles.size - articles.size + record.oils.size - oils.size,
@@ -48,6 +48,9 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !heldBack.has(f.about?.run ?? '')),
   };
 }
+
+/** A file named after its observer may lie in the house; its name would stand in the public ledger. */
+const strictly = (f: Finding): Finding => (f.code === 'captions-name-tells' ? { ...f, level: 'error' } : f);
 
 /** Captions files of a run, beside its note: as the note names them, also for a clip that was left out. */
 const captionsOf = ({ file, typed }: Run): string[] =>

@@ -4,6 +4,7 @@ import type { Clip, Observation, StepName } from '../trial/flow.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
 import type { MediaFile, SourceFile } from '../trial/series.ts';
+import { namesThatTell } from './captions-name.ts';
 import { readCaptions, repeats } from './captions.ts';
 import { checkClips, type CodesTaken } from './check-clips.ts';
 import { checkStills } from './check-stills.ts';
@@ -77,7 +78,7 @@ function readFlow(run: Run, around: Around): { readonly run: Run; readonly findi
       observations: seen.kept,
       airSample: sample.kept[0] ?? null,
     },
-    findings: parts.flatMap((part) => part.findings),
+    findings: [...parts.flatMap((part) => part.findings), ...namesThatTell(run, seen.kept)],
   };
 }
 

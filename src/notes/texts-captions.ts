@@ -165,6 +165,15 @@ export const captionsNotNamed = (name: string): Told =>
     `Write  captions: ${name}  at its clip, or leave it where it is.`,
   );
 
+/** A notice for the house; it stops a public build, where nothing says who observed. */
+export const captionsNameTells = (run: string): Told =>
+  notice(
+    'captions-name-tells',
+    'The name of this captions file says who observed.',
+    'The name of a file stands in the ledger and on sheets; initials are for the house.',
+    `Rename the file before it is published, and write  captions: ${run}.vtt.`,
+  );
+
 /** Twenty are enough to see what is wrong with a file. */
 export const moreInFile = (more: number): Omit<Told, 'level'> => ({
   code: 'more-findings',

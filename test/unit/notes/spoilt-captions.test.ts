@@ -375,6 +375,24 @@ describe('the captions file of a clip', () => {
     ]);
   });
 
+  it.each([
+    ['K7-A.vtt', true],
+    ['k7-b.vtt', true],
+    ['F-01 A+B.vtt', true],
+    ['K7.vtt', false],
+    ['F-01-2.vtt', false],
+    ['Film.vtt', false],
+  ])('called %s says who observed: captions-name-tells is %s', (name, tells) => {
+    const { [vtt]: content, ...rest } = flowBook;
+    const files = { ...rest, [vtt.replace('F-01.vtt', name)]: content! };
+    const { findings, run } = flowOutcome(spoilFlow(F01, 'captions: F-01.vtt', `captions: ${name}`, files));
+    const place = 'captions-name-tells notice hill-bowl/runs/F-01.md 24:15';
+    expect(findings.map((f) => `${f.code} ${f.level} ${f.place.file} ${f.place.line}:${f.place.column}`)).toEqual(
+      tells ? [place] : [],
+    );
+    expect(run.observations).toHaveLength(4);
+  });
+
   it('that no clip names is worth a word: captions-not-named', () => {
     const { findings } = flowOutcome({ ...flowBook, 'hill-bowl/runs/extra.vtt': 'WEBVTT\n' });
     expect(findings.map((f) => [f.code, f.level, f.place.file])).toEqual([
