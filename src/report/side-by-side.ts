@@ -167,7 +167,7 @@ function compareTable(view: View, pair: FlowPair, steps: readonly [FlowStep, Flo
   };
   return tableBlock(
     `compare-${stepAnchor(step)}`,
-    ['wide seen', ...sheets.map(({ run }) => `number ${run.article}, ${run.id}`), 'difference'],
+    ['wide seen', ...sheets.map(({ run }) => `${run.article}, ${run.id}`), 'difference'],
     [
       ...gradeKinds.map((kind) =>
         row(
@@ -215,7 +215,7 @@ function downSection(
       'way-down-table',
       [
         'step',
-        ...sheets.map(({ run }) => `number ${kindHead(view, 'reach')}, ${run.article}`),
+        ...sheets.map(({ run }) => `${kindHead(view, 'reach')}, ${run.article}`),
         ...sheets.map(({ run }) => `number level, ${run.article}`),
         'Reach differs by',
       ],
