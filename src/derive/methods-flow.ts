@@ -67,9 +67,9 @@ export const flowMethods: readonly Method[] = [
   {
     id: 'between-readings',
     title: 'Time between two readings',
-    formula: { latex: String.raw`t=\tfrac12(t_1+t_2)`, plain: 't = (t1 + t2)/2' },
-    says: 'It happened between the two; either end of the gap is as likely as its middle.',
-    source: 'JCGM 100:2008, 4.3.7.',
+    formula: { latex: String.raw`t_1<t\le t_2`, plain: 't1 < t ≤ t2' },
+    says: 'It happened after the one and by the other; either end of the gap is as likely as its middle, so both ends are given and no mark between them.',
+    source: 'Definition.',
   },
   {
     id: 'air-from-level',

@@ -2,7 +2,7 @@ import { estimate, type Cause } from '../quantity/estimate.ts';
 import { writeNumber, writeQuantity } from '../quantity/write.ts';
 import { fitNonlinear } from '../statistics/nonlinear.ts';
 import type { Result, Settled } from '../trial/derived.ts';
-import { fitScatter, gather, modelSpread, readingScatter } from './causes.ts';
+import { fitScatter, gather, readingScatter } from './causes.ts';
 import { logSource, outputSpeed, type Reading } from './reading.ts';
 import { meanOf } from './readings-of.ts';
 
@@ -227,18 +227,9 @@ function clearing(
   } as const;
   if (clear === undefined)
     return { result: { ...shared, estimate: null, bound: { side: 'above', at: above.after_s } }, causes: [] };
-  const between = gather([
-    {
-      of: modelSpread({
-        run: run.id,
-        what: 'time between two Bubble grades',
-        u: (clear.after_s - above.after_s) / Math.sqrt(12),
-      }),
-      sensitivity: 1,
-    },
-  ]);
+  // It happened between the two; either end is as likely as the middle, so there is no mark in it.
   return {
-    result: { ...shared, estimate: estimate((above.after_s + clear.after_s) / 2, between.parts), bound: null },
-    causes: between.causes,
+    result: { ...shared, estimate: null, bound: null, band: { low: above.after_s, high: clear.after_s } },
+    causes: [],
   };
 }
