@@ -54,7 +54,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
       ...{ articles, oils, runs, claims, claimsNote },
       logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
     },
-    findings: findings.filter(isShown),
+    findings: findings.filter(isShown).map(strictly),
     held: {
       runs: record.runs.length - runs.length,
       notes: record.articles.size - articles.size + record.oils.size - oils.size,
@@ -80,6 +80,9 @@ function openClaims(claims: readonly Claim[], hidden: readonly string[]): Claim[
     })
     .map((c) => (c.override === null ? c : { ...c, override: { ...c.override, by: 'the house' } }));
 }
+
+/** A file named after its observer may lie in the house; its name would stand in the public ledger. */
+const strictly = (f: Finding): Finding => (f.code === 'captions-name-tells' ? { ...f, level: 'error' } : f);
 
 /** Captions files of a run, beside its note: as the note names them, also for a clip that was left out. */
 const captionsOf = ({ file, typed }: Run): string[] =>

@@ -11,7 +11,7 @@ export const loadWords: Words = {
   },
   'H-02': {
     by: A,
-    text: 'Deep bowl at the standard 2.40 L. Ribs look at the duct mouth squarely. Quiet run; A sat through it and wrote the parts list.',
+    text: 'Deep bowl at the standard 2.40 L. Ribs look at the duct mouth squarely. Quiet run; one of us sat through it and wrote the parts list.',
   },
   'H-03': {
     by: AB,
@@ -27,11 +27,11 @@ export const loadWords: Words = {
   },
   'H-06': {
     by: AB,
-    text: 'Moulded bowl. The seal needs the bolts done up crosswise twice. Stop temperature agreed beforehand, below the limit the supplier states, and K had the trip set to it. Surface felt dull and dry afterwards, no marks at the sleeves.',
+    text: 'Moulded bowl. The seal needs the bolts done up crosswise twice. Stop temperature agreed beforehand, below the limit the supplier states, and the trip was set to it. Surface felt dull and dry afterwards, no marks at the sleeves.',
   },
   'H-07': {
     by: ['K', 'A'],
-    text: 'Deep bowl, thin oil. K plugged the flanges in again after the floor had been washed. Rain all morning, the hall a shade cooler by the door.',
+    text: 'Deep bowl, thin oil. The flanges were plugged in again after the floor had been washed. Rain all morning, the hall a shade cooler by the door.',
   },
   'H-08': {
     by: B,
@@ -59,7 +59,7 @@ export const loadWords: Words = {
   },
   'T-05': {
     by: ['A', 'K'],
-    text: 'Shroud nose up, loaded. The race was warm early and K asked whether to stop; agreed a stop at 120 there, it stayed under. Last run of the series. Sweets on the bench from the neighbours.',
+    text: 'Shroud nose up, loaded. The race was warm early and somebody asked whether to stop; agreed a stop at 120 there, it stayed under. Last run of the series. Sweets on the bench from the neighbours.',
   },
   'C-01': {
     by: AB,

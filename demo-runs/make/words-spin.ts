@@ -52,7 +52,7 @@ export const spinWords: Words = {
   },
   'S-12': {
     by: AB,
-    text: 'Deep bowl, O1 again, 3.59 L. B poured, A read. A hair in the gasket at the top, taken off and done again before filling.',
+    text: 'Deep bowl, O1 again, 3.59 L. One poured, the other read. A hair in the gasket at the top, taken off and done again before filling.',
   },
   'S-13': {
     by: B,
@@ -66,7 +66,7 @@ export const spinWords: Words = {
   },
   'S-17': {
     by: K,
-    text: 'Deep bowl at 3.20 L. K on the logger for the first time alone. Logger settings had been put back to those it came with after the battery was changed; the trigger was set up again from the card.',
+    text: 'Deep bowl at 3.20 L. Our newest on the logger for the first time alone. Logger settings had been put back to those it came with after the battery was changed; the trigger was set up again from the card.',
   },
   'S-18': {
     by: AB,
@@ -86,7 +86,7 @@ export const spinWords: Words = {
   },
   'S-22': {
     by: K,
-    text: 'Baseline between. K fitted it, B checked the bolts. Cleaners still in the hall, trolley kept behind the line.',
+    text: 'Baseline between. One fitted it, the other checked the bolts. Cleaners still in the hall, trolley kept behind the line.',
   },
   'S-23': {
     by: B,

@@ -11,7 +11,7 @@ export const windowWords: Words = {
   },
   'F-02': {
     by: AB,
-    text: 'Shroud behind the clear bowl. Nothing arrives at the pocket at 60 for the whole hold; drops at 120 and 200, a broken sheet at 290 and 390, a closed one at 520. What comes out at the front edge falls straight down. Flash at 00:00:12.0. B says the ring gear cannot be seen at all, and is right.',
+    text: 'Shroud behind the clear bowl. Nothing arrives at the pocket at 60 for the whole hold; drops at 120 and 200, a broken sheet at 290 and 390, a closed one at 520. What comes out at the front edge falls straight down. Flash at 00:00:12.000. One observer says that the ring gear cannot be seen at all, and is right.',
   },
   'F-03': {
     by: ['B', 'A'],
@@ -39,6 +39,6 @@ export const windowWords: Words = {
   },
   'T-03': {
     by: KB,
-    text: 'Shroud nose up. Watched the pocket through all six steps: no drop at 60, 120 and 200, then single ones to the end. K held the lamp stand after somebody kicked it at the third step; picture moves there. Flash at 00:00:12.0.',
+    text: 'Shroud nose up. Watched the pocket through all six steps: no drop at 60, 120 and 200, then single ones to the end. One of us held the lamp stand after somebody kicked it at the third step; picture moves there. Flash at 00:00:12.0.',
   },
 };

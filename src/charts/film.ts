@@ -16,7 +16,7 @@ export function filmSpec(data: FilmData, width: Width): { readonly spec: Spec; r
   const [from, to] = timeOf(data);
   const names = stepNames(data.steps, { from, to, left, right: whole - rightRoom });
   const top = stepNameRoom(names);
-  const panelTop = (i: number): number => top + i * (panelHeight[width] + titleRoom) + titleRoom;
+  const panelTop = (i: number): number => top + timeRoom + i * (panelHeight[width] + titleRoom) + titleRoom;
   const bottom = panelTop(data.panels.length - 1) + panelHeight[width];
   const clock: Clock = { from, to, left, right: whole - rightRoom, top, bottom };
   const sheet = pixelSheet(width, bottom + underlineRoom(data.xTitle, whole - 8));
@@ -35,6 +35,8 @@ export function filmSpec(data: FilmData, width: Width): { readonly spec: Spec; r
 const left = 46;
 const rightRoom = 10;
 const titleRoom = 32;
+/** Over the first title: the time that a mark on the picture writes. */
+const timeRoom = 10;
 const panelHeight = { wide: 96, narrow: 84 } as const;
 /** Noise alone does not fill a panel: it shows this many of its units (mm, °C, rpm) at least. */
 const leastSpan = 4;

@@ -3,13 +3,15 @@ import { roundAxis } from './axis.ts';
 import type { Layer, Spec } from './plot.ts';
 import { spec } from './plot.ts';
 import type { Panel } from './rows.ts';
-import { bars, ground, pixelSheet, rowNames, underlineRoom } from './rows.ts';
+import { bars, ground, pixelSheet, rowNames, tallestName, underlineRoom } from './rows.ts';
 import { pictureWidth } from './theme.ts';
 import type { Width } from './theme.ts';
 
 /** Heat made and heat shed by article: two panels that share their rows, side by side, or one over the other on a phone. */
 export function heatSpec(data: HeatData, width: Width): Spec {
-  const { names, rowHeight } = rooms[width];
+  const { names, rowHeight: least } = rooms[width];
+  const labels = data.rows.map(({ label }) => label);
+  const rowHeight = Math.max(least, tallestName(labels, names));
   const whole = pictureWidth[width];
   const across = width === 'wide' ? data.panels.length : 1;
   const panelWidth = (whole - names - 20) / across - (across === 1 ? 20 : aside);

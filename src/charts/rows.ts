@@ -113,6 +113,10 @@ export function rowNames(
   return [...textLayer(sheet, bold, { bold: true, colour: ink }), ...textLayer(sheet, plain, { colour: soft })];
 }
 
+/** What the tallest of these names needs, px. */
+export const tallestName = (labels: readonly string[], room: number): number =>
+  15 * Math.max(1, ...labels.map((label) => wrapText(label, textSize, room).length)) + 6;
+
 const lines = (label: string, y: number, room: number): readonly Label[] => {
   const broken = wrapText(label, textSize, room);
   return broken.map((line, i): Label => [0, y + (i - (broken.length - 1) / 2) * 15, line]);

@@ -50,6 +50,7 @@ export function lineWork(data: SectionData, sheet: Sheet): LineWork {
   const outlines: readonly (readonly Point[])[] = [
     circle([0, 0], ringRadius),
     circle([0, 0], ringRadius * 0.95),
+    ...crossOf(9 / sheet.scale),
     data.wall,
     data.tray ?? [],
     data.shroud === null ? [] : shroudLine(data.shroud),
@@ -86,6 +87,18 @@ const boxFrom = (text: string, [left, y]: Point): Box => ({
   top: y - 12,
   bottom: y + 3,
 });
+
+/** The cross at the centre. */
+const crossOf = (arm: number): readonly (readonly Point[])[] => [
+  [
+    [-arm, 0],
+    [arm, 0],
+  ],
+  [
+    [0, -arm],
+    [0, arm],
+  ],
+];
 
 const uprightOf = ({ x, z, radius }: NonNullable<SectionData['race']>): readonly Point[] => [
   [x, z + radius],

@@ -6,7 +6,7 @@ import type { Sheet } from './section-sheet.ts';
 import { onSheet } from './section-sheet.ts';
 import { nameGroups } from './step-names.ts';
 import { element } from './svg.ts';
-import { ink, oil, paper, textSize } from './theme.ts';
+import { ink, oil, oilTint, paper, textSize } from './theme.ts';
 import { textWidth } from './text-width.ts';
 
 type Running = SectionData['running'];
@@ -66,21 +66,34 @@ function bar(sheet: Sheet, x: number, z: number, swing: number): string {
   });
 }
 
-/** Speeds over their bars, above all surfaces, where they have room; else the group's name must do. */
+/** Speeds over their bars, above all surfaces, or below them where the pinion's axis is; without room the group's name must do. */
 export const barNames = (data: SectionData, sheet: Sheet): string =>
   barNamePlaces(data, sheet)
-    .map((name) => lettering({ ...name, fill: ink, anchor: 'middle', rim: paper }))
+    .map(({ inOil, ...name }) => lettering({ ...name, fill: ink, anchor: 'middle', rim: inOil ? oilTint : paper }))
     .join('');
 
-export function barNamePlaces(data: SectionData, sheet: Sheet): readonly { text: string; x: number; y: number }[] {
+interface BarName {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+  readonly inOil: boolean;
+}
+
+/** Over the surfaces a name and the pinion's axis need this much, px. */
+const clearOfAxis = 24;
+
+export function barNamePlaces(data: SectionData, sheet: Sheet): readonly BarName[] {
   if (data.running.length <= namedEach) return [];
   const places = placesOf(data);
   const heads = nameGroups(data.running.map(({ label }) => label)).flatMap((group) => group.heads);
   const apart = ((places[1] ?? 0) - (places[0] ?? 0)) * sheet.scale;
   if (heads.some((head) => textWidth(head, textSize) + 6 > apart)) return [];
-  const z = Math.max(...data.levels.map((level) => level.z), ...data.running.map((level) => level.z + level.swing));
+  const over = Math.max(...data.levels.map((level) => level.z), ...data.running.map((level) => level.z + level.swing));
+  const under = Math.min(...data.running.map((level) => level.z - level.swing));
+  const onAxis = data.pinion !== null && Math.abs(sheet.y(data.pinion.offset) - sheet.y(over)) < clearOfAxis;
   return heads.map((text, i) => {
     const x = places[i] ?? 0;
-    return { text, x: sheet.x(x), y: sheet.y(heightAt({ z, tilt: data.tilt }, x)) - 5 };
+    const y = sheet.y(heightAt({ z: onAxis ? under : over, tilt: data.tilt }, x));
+    return { text, x: sheet.x(x), y: onAxis ? y + 14 : y - 5, inOil: onAxis };
   });
 }

@@ -71,7 +71,7 @@ function agreementOf(of: {
       notGraded: items.length - both.length,
       kappa: found === null ? null : estimate(found.kappa, [{ cause: cause.id, u: found.standardError }]),
       leavingOneRunOut: leavingOneRunOut(both),
-      ...judged({ ...counts, kappa: found?.kappa ?? null, table, rule: of.rule }),
+      ...judged({ ...counts, kappa: found?.kappa ?? null, table, rule: of.rule, restsOn: restsOn(both) }),
       table,
       differ: differing(items, kind, pair),
     },
@@ -98,6 +98,13 @@ function leavingOneRunOut(pairs: readonly Pair[]): readonly [number, number] | n
   return runs.length < 3 || known.length < left.length ? null : [Math.min(...known), Math.max(...known)];
 }
 
+/** The one run without which no spread is left to agree on; null when there is none, or nothing besides it. */
+function restsOn(pairs: readonly Pair[]): string | null {
+  const runs = [...new Set(pairs.map(({ run }) => run))];
+  const bare = runs.filter((out) => weightedKappa(tableOf(pairs.filter(({ run }) => run !== out))) === null);
+  return runs.length > 1 && bare.length === 1 ? bare[0]! : null;
+}
+
 /** Both conditions of the series must hold; without a kappa the second one does not. */
 function judged(of: {
   readonly n: number;
@@ -106,26 +113,30 @@ function judged(of: {
   readonly kappa: number | null;
   readonly table: Agreement['table'];
   readonly rule: Series['agreement'];
+  readonly restsOn: string | null;
 }): Pick<Agreement, 'usable' | 'why'> {
   if (of.n === 0) return { usable: false, why: texts.nothingGraded };
   const within = { of: of.withinOne / of.n, limit: of.rule.withinOne_ratio };
   const failed = within.of < within.limit - rounding ? [texts.fewWithinOne(within)] : [];
   if (of.kappa === null) return { usable: false, why: [noSpread(of), ...failed].join('; ') };
   const kappa = { of: of.kappa, limit: of.rule.kappa };
-  if (kappa.of < kappa.limit - rounding) {
-    const pairs = Math.max(...of.table.map((row, i) => row[i]!));
-    const mostly = pairs >= mostly_ratio * of.n ? [texts.mostlyOne({ pairs, n: of.n })] : [];
-    failed.unshift(texts.kappaUnder(kappa), ...mostly);
-  }
+  const pairs = Math.max(...of.table.map((row, i) => row[i]!));
+  // A kappa of little spread is told to be one whichever way it falls.
+  const mostly = pairs >= mostly_ratio * of.n ? [texts.mostlyOne({ pairs, n: of.n })] : [];
+  const one = of.restsOn === null ? [] : [texts.restsOnOneRun(of.restsOn)];
+  if (kappa.of < kappa.limit - rounding) failed.unshift(texts.kappaUnder(kappa), ...mostly);
   return failed.length === 0
-    ? { usable: true, why: texts.agreed({ kappa, within, allEqual: of.equal === of.n }) }
-    : { usable: false, why: failed.join('; ') };
+    ? {
+        usable: true,
+        why: [texts.agreed({ kappa, within, allEqual: of.equal === of.n }), ...mostly, ...one].join('; '),
+      }
+    : { usable: false, why: [...failed, ...one].join('; ') };
 }
 
 /** Limits are typed as decimals: 0.9 of 10 pairs is 9. */
 const rounding = 1e-9;
 
-/** From this share on in one grade, a low kappa is said to have little spread to go by (our rule). */
+/** From this share on in one grade, a kappa is said to have little spread to go by (our rule). */
 const mostly_ratio = 0.8;
 
 function noSpread({ n, table }: { readonly n: number; readonly table: Agreement['table'] }): string {

@@ -35,6 +35,9 @@ export function kappaUnder(kappa: Judged): string {
 export const mostlyOne = (most: { readonly pairs: number; readonly n: number }): string =>
   `${String(most.pairs)} of ${String(most.n)} pairs hold one and the same grade, so that kappa has little spread to go by`;
 
+export const restsOnOneRun = (run: string): string =>
+  `without ${run} no spread is left, so that this kappa rests on that run alone`;
+
 export function fewWithinOne(within: Judged): string {
   const [value, limit] = apart(within, 0, share);
   return `${value} of the pairs lie within one grade, under the ${limit} of the series`;

@@ -60,7 +60,7 @@ export function logTime_s(tied: TiedClip | undefined, clip_s: number): number | 
   return piece === undefined ? null : clip_s + piece.offset_s;
 }
 
-/** The event is written in the row that follows it: half a row either way is open. */
+/** The event is taken to stand in the row nearest to it: half a row either way is open. */
 function rowStep(run: Run, log: Log): Contribution {
   const step_s = (log.time_s[log.rows - 1]! - log.time_s[0]!) / Math.max(1, log.rows - 1);
   return {
@@ -90,7 +90,7 @@ const aheadResult = (
   class: 'measured',
   relation: 'camera-less-logger',
   method: 'flow/camera-clock',
-  notes: [],
+  notes: ['the event is taken to stand in the row nearest to it; the time on the film is taken as exact'],
   given: [
     {
       symbol: 't film',

@@ -22,14 +22,17 @@ export interface Hold {
 /** The level may still move this fast in a step that counts as steady: 1 mm in 10 s (our rule). */
 const steadySlope_m_s = 1e-4;
 
-/** Every planned speed in the order it was run: up until the highest, down after it. */
+/**
+ * Every planned speed in the order it was run: up when it is come to from a lower one or from rest, down from a higher one.
+ * A speed that is held again after a stumble keeps its way.
+ */
 export function holdsOf(reading: Reading, plan: Plan): readonly Hold[] {
   const { log } = reading;
   const speed = outputSpeed(reading);
   if (speed === null) return [];
   const level = reading.channel('level');
   const sump = reading.channel('sump');
-  let highest = -Infinity;
+  let before = { speed: -Infinity, direction: 'up' as StepName['direction'] };
   return plateaus({
     time_s: log.time_s,
     speed_rad_s: speed,
@@ -37,8 +40,9 @@ export function holdsOf(reading: Reading, plan: Plan): readonly Hold[] {
     least_s: Math.min(45, plan.hold_s / 2),
   }).map(({ step_rad_s, rows }): Hold => {
     const window = lastPart({ step_rad_s, rows }, log.time_s, Math.min(plan.steadyWindow_s, 60));
-    const direction = step_rad_s > highest ? 'up' : 'down';
-    highest = Math.max(highest, step_rad_s);
+    const same = step_rad_s === before.speed;
+    const direction = same ? before.direction : step_rad_s > before.speed ? 'up' : 'down';
+    before = { speed: step_rad_s, direction };
     const z = level === null ? null : meanOf(level.subarray(...window));
     const t = sump === null ? NaN : meanOf(sump.subarray(...window)).mean;
     return {
@@ -51,6 +55,12 @@ export function holdsOf(reading: Reading, plan: Plan): readonly Hold[] {
       steady: level === null || Math.abs(slope(log.time_s, level, window)) <= steadySlope_m_s,
     };
   });
+}
+
+/** Each speed and way once, as it was first held: a second hold of it would stand under the same name. */
+export function heldOnce(holds: readonly Hold[]): { readonly once: readonly Hold[]; readonly again: readonly Hold[] } {
+  const isFirst = (hold: Hold, i: number): boolean => holds.findIndex(({ name }) => name === hold.name) === i;
+  return { once: holds.filter(isFirst), again: holds.filter((hold, i) => !isFirst(hold, i)) };
 }
 
 /** Least-squares slope of a channel over rows, a second; 0 for fewer than three readings. */

@@ -7,12 +7,14 @@ import type { Oil } from '../trial/oil.ts';
 import type { Plan } from '../trial/plan.ts';
 import { deriveAir } from './air.ts';
 import { tiedClips } from './clip-clock.ts';
-import { holdsOf, levelResults, windowsOf, type Hold } from './flow-steps.ts';
+import { heldOnce, holdsOf, levelResults, windowsOf, type Hold } from './flow-steps.ts';
+import { rowPlace } from './faults.ts';
 import { gradeResults, sorted, stepGrades } from './grades.ts';
 import type { LevelDerived } from './level.ts';
 import type { Reading } from './reading.ts';
 import { deriveSettle } from './settle.ts';
 import { besideThePicture } from './similarity.ts';
+import * as texts from './texts-flow.ts';
 import { hotRise } from './tilted.ts';
 
 export interface FlowDerived {
@@ -42,7 +44,7 @@ export function deriveFlow(input: {
 }): FlowDerived {
   const { reading, plan, oil, line, table, level, tip_z_m } = input;
   const { run, rig } = reading;
-  const holds = holdsOf(reading, plan);
+  const { once: holds, again } = heldOnce(holdsOf(reading, plan));
   const levels = levelResults(reading, holds);
   const clips = tiedClips(run, reading.log);
   const graded = sorted(reading, holds, clips.clips);
@@ -64,7 +66,7 @@ export function deriveFlow(input: {
     results: [...parts.flatMap(({ results }) => results), ...grades],
     causes: parts.flatMap(({ causes }) => causes),
     windows: windowsOf(reading, holds),
-    findings: [...clips.findings, ...graded.findings],
+    findings: [...clips.findings, ...graded.findings, ...again.map((hold) => heldAgain(reading, hold))],
     flow: { steps, clips: clips.clips, settled: settle.settled, standsFor: null },
     runningLevel_z_m: new Map(
       holds.flatMap(({ step, level: z }) =>
@@ -73,6 +75,15 @@ export function deriveFlow(input: {
     ),
   };
 }
+
+const heldAgain = ({ log, run }: Reading, { name, rows }: Hold): Finding =>
+  texts.stepHeldAgain({
+    place: rowPlace(log, rows[0], 'pinion-speed'),
+    run: run.id,
+    step: name,
+    from: log.time_s[rows[0]]!,
+    to: log.time_s[rows[1] - 1]!,
+  });
 
 const probeAbove = ({ level }: Hold, tip_z_m: number | null): boolean =>
   level !== null && tip_z_m !== null && level.mean < tip_z_m;

@@ -136,7 +136,8 @@ const wayOf: Readonly<Record<StepGrade['how'], string>> = {
 
 /** Observers are counted, not named: a working is for everybody. */
 function givenBy(run: Run, observations: readonly Observation[], kind: GradeKind): Result['given'] {
-  const names = [...new Set(run.observations.map(({ observer }) => observer))].sort();
+  const first = run.observations.filter(({ pass }) => pass === 'first');
+  const names = [...new Set(first.map(({ observer }) => observer))].sort();
   return observations.flatMap((o) => {
     const grade: Graded = o.grades[kind];
     if (grade === 'ng') return [];

@@ -8,7 +8,7 @@ export const flowMethods: readonly Method[] = [
     id: 'swing-of-readings',
     title: 'Swing of the running level',
     formula: { latex: String.raw`a=2s`, plain: 'a = 2·s' },
-    says: 'Twice the standard deviation of the level readings of the hold: the level stays within it about nineteen times of twenty.',
+    says: 'Twice the standard deviation of the level readings of the hold: where readings scatter normally the level stays within it nineteen times of twenty, and a plain wave never leaves it.',
     source: own,
   },
   {
@@ -54,7 +54,7 @@ export const flowMethods: readonly Method[] = [
     id: 'drain-back',
     title: 'Level after the stop',
     formula: { latex: String.raw`z=z_\mathrm{end}-d\,2^{-t/t_{1/2}}`, plain: 'z = z_end − d·2^(−t/t½)' },
-    says: 'Least squares through the level readings from the gear’s standstill on. Not told where the readings show no depth or the half-time is longer than they are.',
+    says: 'Least squares through the level readings from the gear’s standstill on. Its ± is widened where what is left of neighbouring readings hangs together. Not told where the readings show no depth or the half-time is longer than they are.',
     source: own,
   },
   {
@@ -67,9 +67,9 @@ export const flowMethods: readonly Method[] = [
   {
     id: 'between-readings',
     title: 'Time between two readings',
-    formula: { latex: String.raw`t=\tfrac12(t_1+t_2)`, plain: 't = (t1 + t2)/2' },
-    says: 'It happened between the two; either end of the gap is as likely as its middle.',
-    source: 'JCGM 100:2008, 4.3.7.',
+    formula: { latex: String.raw`t_1<t\le t_2`, plain: 't1 < t ≤ t2' },
+    says: 'It happened after the one and by the other; either end of the gap is as likely as its middle, so both ends are given and no mark between them.',
+    source: 'Definition.',
   },
   {
     id: 'air-from-level',

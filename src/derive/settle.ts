@@ -2,7 +2,7 @@ import { estimate, type Cause } from '../quantity/estimate.ts';
 import { writeNumber, writeQuantity } from '../quantity/write.ts';
 import { fitNonlinear } from '../statistics/nonlinear.ts';
 import type { Result, Settled } from '../trial/derived.ts';
-import { fitScatter, gather, modelSpread, readingScatter } from './causes.ts';
+import { fitScatter, gather, readingScatter } from './causes.ts';
 import { logSource, outputSpeed, type Reading } from './reading.ts';
 import { meanOf } from './readings-of.ts';
 
@@ -19,16 +19,23 @@ export interface SettleDerived {
 export function restAfter(reading: Reading): readonly [number, number] | null {
   const speed = ringSpeed(reading);
   if (speed === null) return null;
-  const last = speed.findLastIndex((w) => Math.abs(w) >= standing_rad_s);
+  const last = speed.findLastIndex((w, row) => turns(w) && turns(meanAround(speed, row - few, row)));
   return last < 0 || last + 1 >= reading.log.rows ? null : [last + 1, reading.log.rows];
 }
 
 /** Rows before the gear first turned; null when it turned from the first. */
 function restBefore(reading: Reading): readonly [number, number] | null {
   const speed = ringSpeed(reading);
-  const first = speed?.findIndex((w) => Math.abs(w) >= standing_rad_s) ?? -1;
+  const first = speed?.findIndex((w, row) => turns(w) && turns(meanAround(speed, row, row + few))) ?? -1;
   return first <= 0 ? null : [0, first];
 }
+
+const turns = (w_rad_s: number): boolean => Math.abs(w_rad_s) >= standing_rad_s;
+
+/** One reading that jumps while the gear stands does not turn it: its neighbours have to turn with it. */
+const few = 4;
+const meanAround = (speed: Float64Array, from: number, to: number): number =>
+  meanOf(speed.subarray(Math.max(0, from), to + 1)).mean;
 
 const ringSpeed = (reading: Reading): Float64Array | null =>
   outputSpeed(reading)?.map((w) => w * reading.rig.hubReduction) ?? null;
@@ -172,7 +179,9 @@ function drainBack(reading: Reading, level: Float64Array, rows: readonly number[
   const widened = Math.sqrt(left.n / left.effectiveN);
   const u = fitted.covariance.map((row, i) => Math.sqrt(row[i]!) * widened);
   const told = fitted.stopped === 'converged' && u.every(Number.isFinite) && depth_m > 3 * u[1]! && half_s < t.at(-1)!;
-  return told ? { end_z_m, depth_m, half_s, u: { end: u[0]!, half: u[2]! }, dof: Math.max(1, left.effectiveN - 3) } : null;
+  return told
+    ? { end_z_m, depth_m, half_s, u: { end: u[0]!, half: u[2]! }, dof: Math.max(1, left.effectiveN - 3) }
+    : null;
 }
 
 /** Readings as points of a chart: means over stretches that grow, since most happens at first. */
@@ -218,18 +227,9 @@ function clearing(
   } as const;
   if (clear === undefined)
     return { result: { ...shared, estimate: null, bound: { side: 'above', at: above.after_s } }, causes: [] };
-  const between = gather([
-    {
-      of: modelSpread({
-        run: run.id,
-        what: 'time between two Bubble grades',
-        u: (clear.after_s - above.after_s) / Math.sqrt(12),
-      }),
-      sensitivity: 1,
-    },
-  ]);
+  // It happened between the two; either end is as likely as the middle, so there is no mark in it.
   return {
-    result: { ...shared, estimate: estimate((above.after_s + clear.after_s) / 2, between.parts), bound: null },
-    causes: between.causes,
+    result: { ...shared, estimate: null, bound: null, band: { low: above.after_s, high: clear.after_s } },
+    causes: [],
   };
 }

@@ -43,6 +43,17 @@ export const stepNotHeld = (f: Here & { steps: readonly string[] }): Finding => 
   about: { run: f.run },
 });
 
+export const stepHeldAgain = (f: Here & { step: string; from: number; to: number }): Finding => ({
+  code: 'step-held-again',
+  level: 'notice',
+  place: f.place,
+  says: `${f.step} is held a second time, from ${round(f.from)} to ${round(f.to)} s of the log.`,
+  why: 'Two holds of one speed and way would stand under one name, and the second begins with what the first left.',
+  write: 'Nothing needs writing; hold each speed once on the way up and once on the way down.',
+  effect: 'The first hold is used; the second stays in the raw file and in the traces.',
+  about: { run: f.run },
+});
+
 export const cueOffStep = (
   f: Here & { step: string; from: number; to: number; heldFrom: number; heldTo: number; others: number },
 ): Finding => ({

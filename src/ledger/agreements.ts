@@ -39,6 +39,9 @@ export function agreementFigures(record: SeriesRecord, agreements: readonly Agre
               estimate: agreement.kappa,
               relation: 'weighted-kappa',
               given: [count('pairs of grades', agreement.n)],
+              notes: [
+                'the interval takes pairs as independent; steps of one run are not, so that it is rather too narrow',
+              ],
             },
           ]),
     ];
@@ -57,12 +60,16 @@ export const observersOf = (record: SeriesRecord): readonly string[] =>
     ...new Set(record.runs.flatMap((run) => run.observations.filter((o) => o.pass === 'first').map((o) => o.observer))),
   ].sort();
 
-/** Why grades of a kind may not be used: no pair of observers agreed well enough by the rule of the series. Null: they may. */
+/**
+ * Why grades of a kind may not be used: two observers do not agree well enough by the rule of the series. Null: they may.
+ * A pair of which nothing can be said, such as a guest's one step, speaks neither for nor against the others.
+ */
 export function notUsable(agreements: readonly Agreement[], quantity: QuantityName): string | null {
   if (!isGrade(quantity)) return null;
   const own = agreements.filter(({ grade }) => grade === quantity);
-  if (own.length === 0) return 'one observer alone: nobody graded it a second time';
-  const failed = own.find(({ usable }) => !usable);
+  if (own.length === 0) return 'one observer alone: no step was graded by two on their own';
+  const telling = own.filter(({ kappa, n, withinOne }) => kappa !== null || withinOne < n);
+  const failed = (telling.length === 0 ? own : telling).find(({ usable }) => !usable);
   return failed === undefined ? null : `not usable: ${failed.why}`;
 }
 

@@ -1,4 +1,4 @@
-import type { Finding } from '../finding/finding.ts';
+import { type Finding, inOrder } from '../finding/finding.ts';
 import { writeTimecode } from '../quantity/timecode.ts';
 import { rpmText, unescaped } from '../trial/cue.ts';
 import type { Clip, Observation } from '../trial/flow.ts';
@@ -29,7 +29,10 @@ export interface CaptionsRead {
   readonly findings: readonly Finding[];
 }
 
-const largest = 4_000_000;
+/** Some thousand cues: far more than anybody grades, and little enough for a page to name what is wrong in them. */
+const largest = 400_000;
+/** As many findings as one captions file may bring; the rest is counted. */
+const mostFindings = 20;
 
 /** Observations of one captions file. A cue in which something is wrong is left out alone, and told where it is wrong. */
 export function readCaptions(file: SourceFile, of: CaptionsOf): CaptionsRead {
@@ -55,7 +58,16 @@ export function readCaptions(file: SourceFile, of: CaptionsOf): CaptionsRead {
     findings.push(...one.findings.filter((f) => f.code !== 'cue-run' || !findings.some((g) => g.says === f.says)));
     if (one.observation) observations.push(one.observation);
   }
-  return { observations, findings };
+  return { observations, findings: firstOf(findings) };
+}
+
+/** The first of them in order of what they block, and how many more there are. */
+function firstOf(findings: readonly Finding[]): Finding[] {
+  const all = inOrder(findings);
+  const [most, next] = [all.slice(0, mostFindings), all[mostFindings]];
+  if (!next) return most;
+  const { code, says, why, write } = say.moreInFile(all.length - most.length);
+  return [...most, { code, says, why, write, level: next.level, place: next.place }];
 }
 
 const left = (text: NoteText, span: Span, told: Told): Finding => ({

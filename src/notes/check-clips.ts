@@ -1,11 +1,10 @@
 import type { Finding } from '../finding/finding.ts';
-import { nearest } from '../finding/nearest.ts';
 import type { Clip } from '../trial/flow.ts';
 import type { Run } from '../trial/run.ts';
 import type { MediaFile } from '../trial/series.ts';
 import { filmKind, saysWhereFilmed } from './film.ts';
 import { filmLeftOut } from './flow-fields.ts';
-import { isBareName } from './inside.ts';
+import { isBareName, nearestSpare } from './inside.ts';
 import { leftOutOf, type Parts, partAt } from './parts.ts';
 import * as say from './texts-media.ts';
 
@@ -13,6 +12,8 @@ import * as say from './texts-media.ts';
 export interface CodesTaken {
   readonly codes: Set<string>;
   readonly runs: readonly string[];
+  /** Every clip, captions file and still that a note names. */
+  readonly named: ReadonlySet<string>;
 }
 
 /** The clips of one run as files, and their codes. Null media: nobody looked which files there are. */
@@ -24,7 +25,9 @@ export function checkClips(
   const findings: Finding[] = [];
   const kept = run.clips.flatMap((clip): Clip[] => {
     const told =
-      media === null || !isBareName(clip.file) ? outside(clip, home, run) : checkFile(clip, home, run, media);
+      media === null || !isBareName(clip.file)
+        ? outside(clip, home, run)
+        : checkFile(clip, home, run, { media, named: taken.named });
     const code = checkCode(clip, run, taken);
     findings.push(...told, ...code);
     if (told.some((f) => f.level === 'error')) return [];
@@ -38,12 +41,17 @@ const outside = (clip: Clip, home: string, run: Run): Finding[] =>
     ? []
     : leftOutOf(run, clip, 'file', say.notBare(clip.file, home, 'file: F-01.webm'), filmLeftOut);
 
-function checkFile(clip: Clip, home: string, run: Run, media: ReadonlyMap<string, MediaFile>): Finding[] {
+function checkFile(
+  clip: Clip,
+  home: string,
+  run: Run,
+  { media, named }: { readonly media: ReadonlyMap<string, MediaFile>; readonly named: ReadonlySet<string> },
+): Finding[] {
   const file = media.get(`${home}${clip.file}`);
   const tell = (told: Parameters<typeof leftOutOf>[3]): Finding[] => leftOutOf(run, clip, 'file', told, filmLeftOut);
   if (!file) {
-    const beside = [...media.keys()].flatMap((path) => (path.startsWith(home) ? [path.slice(home.length)] : []));
-    return clip.kept === null ? tell(say.clipMissing(clip.file, nearest(clip.file, beside))) : [];
+    const near = nearestSpare(clip.file, home, { paths: media.keys(), named });
+    return clip.kept === null ? tell(say.clipMissing(clip.file, near)) : [];
   }
   const kind = filmKind(file.head);
   if (kind === null) return tell(say.notFilm());

@@ -1,21 +1,21 @@
 import type { Finding } from '../finding/finding.ts';
-import { nearest } from '../finding/nearest.ts';
 import { rpmText } from '../trial/cue.ts';
 import type { Clip, Observation, StepName } from '../trial/flow.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
 import type { MediaFile, SourceFile } from '../trial/series.ts';
+import { namesThatTell } from './captions-name.ts';
 import { readCaptions, repeats } from './captions.ts';
 import { checkClips, type CodesTaken } from './check-clips.ts';
 import { checkStills } from './check-stills.ts';
 import { observationLeftOut, sampleLeftOut, stillLeftOut } from './flow-fields.ts';
 import { foundAt, type Gathered } from './gather.ts';
-import { isBareName } from './inside.ts';
+import { isBareName, nearestSpare } from './inside.ts';
 import type { Told } from './note.ts';
 import { leftOutOf, partAt, type Parts } from './parts.ts';
 import { plannedSpeed } from './step.ts';
 import { captionsMissing, captionsTwice } from './texts-captions.ts';
-import { observedTwice, stepUnplanned } from './texts-flow.ts';
+import { observedTwice, observersLeftOut, observersMany, stepUnplanned } from './texts-flow.ts';
 import { captionsUnread, notBare } from './texts-media.ts';
 
 export interface FlowAround {
@@ -34,6 +34,7 @@ export function withFlow(runs: Gathered<Run>, around: FlowAround): Gathered<Run>
     codes: new Set<string>(),
     runs: [...runs.records.keys(), ...runs.spoilt].map((id) => id.toLowerCase()),
     captions: new Set<string>(),
+    named: new Set([...runs.records.values()].flatMap(filesNamed)),
   };
   const media = around.media && new Map(around.media.map((file) => [file.path, file]));
   for (const [id, run] of runs.records) {
@@ -44,6 +45,13 @@ export function withFlow(runs: Gathered<Run>, around: FlowAround): Gathered<Run>
   return { ...runs, records, findings };
 }
 
+const mostObservers = 12;
+
+const filesNamed = ({ clips, stills }: Run): string[] => [
+  ...clips.flatMap(({ file, captions }) => (captions === null ? [file] : [file, captions])),
+  ...stills.map(({ file }) => file),
+];
+
 interface Around extends Omit<FlowAround, 'media'> {
   readonly media: ReadonlyMap<string, MediaFile> | null;
   readonly taken: CodesTaken & { readonly captions: Set<string> };
@@ -52,24 +60,25 @@ interface Around extends Omit<FlowAround, 'media'> {
 function readFlow(run: Run, around: Around): { readonly run: Run; readonly findings: readonly Finding[] } {
   const { folder, media, taken, plan } = around;
   const clips = checkClips(run, `${folder}/runs/`, { media, taken });
-  const pictures = checkStills(run, `${folder}/pictures/`, media);
+  const pictures = checkStills(run, `${folder}/pictures/`, { media, named: taken.named });
   const stills = planned(pictures.kept, plan, (still, told) => leftOutOf(run, still, 'step', told, stillLeftOut));
   const noted = planned(run.observations, plan, (o, told) => [{ ...told, place: o.place, effect: observationLeftOut }]);
   const once = onlyOnce(noted.kept);
   const captioned = withCaptions(run, once.kept, around);
+  const seen = byFew(captioned.kept);
   const sample = planned(run.airSample ? [run.airSample] : [], plan, (_, told) => [
     { ...foundAt(run, 'air-sample.step', told), effect: sampleLeftOut },
   ]);
-  const parts = [clips, pictures, stills, noted, once, captioned, sample];
+  const parts = [clips, pictures, stills, noted, once, captioned, seen, sample];
   return {
     run: {
       ...run,
       clips: clips.kept,
       stills: stills.kept,
-      observations: captioned.kept,
+      observations: seen.kept,
       airSample: sample.kept[0] ?? null,
     },
-    findings: parts.flatMap((part) => part.findings),
+    findings: [...parts.flatMap((part) => part.findings), ...namesThatTell(run, seen.kept)],
   };
 }
 
@@ -99,6 +108,18 @@ function onlyOnce(list: readonly Observation[]): Parts<Observation> {
     if (repeats(one, kept)) findings.push({ ...observedTwice(), place: one.place, effect: observationLeftOut });
     else kept.push(one);
   return { kept, findings };
+}
+
+/** Every two observers are compared with each other, so that only so many can be; told once, at the first of the others. */
+function byFew(list: readonly Observation[]): Parts<Observation> {
+  const alone = list.filter(({ pass }) => pass === 'first').map(({ observer }) => observer);
+  const few = new Set([...new Set(alone)].slice(0, mostObservers));
+  const other = list.find((one) => one.pass === 'first' && !few.has(one.observer));
+  if (other === undefined) return { kept: list, findings: [] };
+  return {
+    kept: list.filter((one) => one.pass === 'joint' || few.has(one.observer)),
+    findings: [{ ...observersMany(mostObservers), place: other.place, effect: observersLeftOut }],
+  };
 }
 
 /** Observations of the note, and after them those of the captions files of its clips. */
@@ -134,10 +155,10 @@ function captionsFile(
   const tell = (told: Told) => ({ told: { ...partAt(run, clip, 'captions', told), effect: captionsUnread } });
   if (!isBareName(name)) return tell(notBare(name, home, 'captions: F-01.vtt'));
   const file = files.find((f) => f.path === home + name);
-  const beside = files.flatMap(({ path }) =>
-    /\.vtt$/i.test(path) && path.startsWith(home) ? [path.slice(home.length)] : [],
-  );
-  if (!file) return tell(captionsMissing(name, home + name, nearest(name, beside)));
+  if (!file) {
+    const paths = files.flatMap(({ path }) => (/\.vtt$/i.test(path) ? [path] : []));
+    return tell(captionsMissing(name, home + name, nearestSpare(name, home, { paths, named: taken.named })));
+  }
   if (taken.captions.has(name)) return tell(captionsTwice(name));
   taken.captions.add(name);
   return { file };

@@ -91,6 +91,14 @@ export const badTime = (typed: string): Told =>
     'Write  00:00:36.000 --> 00:00:46.000.',
   );
 
+export const arrowInWords = (): Told =>
+  error(
+    'captions-arrow',
+    'The sign --> stands in the text of a cue.',
+    'A player takes such a line for a time line, and shows nothing of the cue.',
+    'Write  --&gt;  or other words.',
+  );
+
 export const endNotAfter = (from: string, to: string): Told =>
   error(
     'captions-end',
@@ -136,7 +144,9 @@ export const captionsMissing = (file: string, path: string, near: string | null)
     'captions-missing',
     `There is no captions file "${file}".`,
     `It was looked for at ${path}.`,
-    near === null ? 'Copy it beside the note, or write the name that it has.' : `Did you mean  captions: ${near} ?`,
+    near === null
+      ? 'Copy the file itself beside the note, since a link is not followed; or write the name that it has.'
+      : `Did you mean  captions: ${near} ?`,
   );
 
 export const captionsTwice = (file: string): Told =>
@@ -154,6 +164,23 @@ export const captionsNotNamed = (name: string): Told =>
     'Its observations are in no figure.',
     `Write  captions: ${name}  at its clip, or leave it where it is.`,
   );
+
+/** A notice for the house; it stops a public build, where nothing says who observed. */
+export const captionsNameTells = (run: string): Told =>
+  notice(
+    'captions-name-tells',
+    'The name of this captions file says who observed.',
+    'The name of a file stands in the ledger and on sheets; initials are for the house.',
+    `Rename the file before it is published, and write  captions: ${run}.vtt.`,
+  );
+
+/** Twenty are enough to see what is wrong with a file. */
+export const moreInFile = (more: number): Omit<Told, 'level'> => ({
+  code: 'more-findings',
+  says: `${more} more finding${more === 1 ? '' : 's'} in this captions file.`,
+  why: 'Only the first twenty are listed.',
+  write: 'Mend these and check again.',
+});
 
 /** What will not do in the text of a cue. */
 export function inCue(t: CueTrouble): Told {

@@ -132,6 +132,16 @@ export const observedTwice = (): Told =>
     'Keep one of the two, or write  pass: joint  where it is what was agreed on a second look.',
   );
 
+export const observersLeftOut = 'The observations of all further observers are left out; the run stands without them.';
+
+export const observersMany = (most: number): Told =>
+  error(
+    'observers-too-many',
+    `More than ${most} observers are named in this run.`,
+    'Every two of them are compared; letters written in two ways make two observers of one.',
+    'Write the same letters for the same person, and keep the grades of those who are to be compared.',
+  );
+
 export const stepUnplanned = (typed: string, near: string | null): Told =>
   error(
     'step-unplanned',

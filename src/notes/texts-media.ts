@@ -24,7 +24,9 @@ export const stillMissing = (file: string, home: string, near: string | null): T
     'still-missing',
     `There is no picture "${file}".`,
     `It was looked for in ${home}.`,
-    near === null ? `Put it into ${home}, or write the name that it has.` : `Did you mean  file: ${near} ?`,
+    near === null
+      ? `Put the file itself into ${home}, since a link is not followed; or write the name that it has.`
+      : `Did you mean  file: ${near} ?`,
   );
 
 export const stillSvg = (): Told =>
@@ -75,7 +77,7 @@ export const clipMissing = (file: string, near: string | null): Told =>
     `There is no clip "${file}" beside the note.`,
     'Its page stands without it; what was seen is kept all the same.',
     near === null
-      ? 'Copy it beside the note, or write where it is, as  kept: "camera shelf 2".'
+      ? 'Copy the file itself beside the note, since a link is not followed; or write where it is, as  kept: "camera shelf 2".'
       : `Did you mean  file: ${near} ? If not, write where it is, as  kept: "camera shelf 2".`,
   );
 

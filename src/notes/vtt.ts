@@ -60,6 +60,9 @@ const linesOf = (text: string): Line[] => {
 const isTime = (line: Line): boolean => line.text.includes('-->');
 const spanOf = ({ text, offset }: Line): Span => ({ offset, length: text.length });
 
+/** It begins as a time line does; other words before the arrow are words of a cue. */
+const looksTimed = (line: Line): boolean => /^[\s\d:.,]*-->/.test(line.text);
+
 /** Lines of the head, and blocks: an empty line ends a block, and a time line that is not its first begins another. */
 function parted(lines: readonly Line[]): [head: Line[], blocks: Line[][]] {
   const head: Line[] = [];
@@ -69,7 +72,7 @@ function parted(lines: readonly Line[]): [head: Line[], blocks: Line[][]] {
   let open: Line[] | null = null;
   for (const line of lines.slice(i)) {
     if (line.text === '') open = null;
-    else if (open === null || (isTime(line) && !isNote(open) && (open.length > 1 || isTime(open[0]!))))
+    else if (open === null || (looksTimed(line) && !isNote(open) && (open.length > 1 || isTime(open[0]!))))
       blocks.push((open = [line]));
     else open.push(line);
   }
@@ -91,6 +94,8 @@ function readBlock(block: readonly Line[]): VttCue | { span: Span; told: Told } 
   const times = readTimes(line);
   if ('told' in times) return times;
   const [said, end] = [block[at + 1], block[block.length - 1]!];
+  const arrow = block.slice(at + 1).find(isTime);
+  if (arrow) return { span: { offset: arrow.offset + arrow.text.indexOf('-->'), length: 3 }, told: say.arrowInWords() };
   const text = block.slice(at + 1).map((l) => l.text);
   return { ...times, text: text.join('\n'), offset: said?.offset ?? end.offset + end.text.length };
 }

@@ -43,8 +43,9 @@ export const flingDrop_m = (at: { speed_m_s: number; distance_m: number; angle_r
 type OiledGear = TurningGear & { readonly density_kg_m3: number };
 
 /**
- * The most that the shape of a cover can save by the way it hands oil back: nothing has to be picked up where all of it
- * comes back at the speed of the gear. A model estimate and never a result of a trial; the width is that of the carried flow.
+ * The most that the shape of a cover can save, of what the ring gear throws, by the way it hands oil back: nothing has to be
+ * picked up where all of it comes back at the speed of the gear. A model estimate and never a result of a trial; the width is
+ * that of the tooth gaps. Oil that carrier, bolt heads, pinion and bearings move is not in it.
  *
  *   ΔP ≤ ρ Q U²,  since u ≤ U
  *
@@ -149,7 +150,7 @@ const hot: OiledGear = {
 };
 export const jetPowerBandRelation: Relation<Readonly<Record<keyof OiledGear | 'fill', number>>> = {
   id: 'jet-power-band',
-  title: 'The most that the shape of a cover can save, an estimate',
+  title: 'The most that a cover can save of what the ring gear throws, an estimate',
   formula: { latex: String.raw`\Delta P\le\rho QU^2`, plain: 'ΔP ≤ ρ Q U², Q the oil carried out of the bath' },
   symbols: [...carryOver.symbols, density, output('ΔP', 'power in the thrown oil, at most', 'W')],
   range: carryOver.range,

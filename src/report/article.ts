@@ -179,8 +179,8 @@ function runsSection(view: View, article: Article): Section {
       ? prose('None that can be shown.')
       : tableBlock(
           'article-runs',
-          runHeads(view, true),
-          runs.map((run) => runRow(view, run, true)),
+          runHeads(view, { loss: true, ofOne: true }),
+          runs.map((run) => runRow(view, run, { loss: true, ofOne: true })),
         ),
     pairs.length === 0
       ? null
@@ -188,7 +188,7 @@ function runsSection(view: View, article: Article): Section {
           'Behind the window, side by side: ',
           ...listed(
             pairs.map(({ left, right, path }) => [link(path, `${sheetName(left)} and ${sheetName(right)}`)]),
-            '; ',
+            ', ',
           ),
           '.',
         ),

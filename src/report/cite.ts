@@ -123,7 +123,7 @@ export function tiltWords({ article, oil, fill_m3, tilt_ratio }: Cell): string {
   if (tilt_ratio === 0) return '';
   const level = cellName({ article, oil, fill_m3, tilt_ratio: 0 });
   const percent = cellName({ article, oil, fill_m3, tilt_ratio }).slice(level.length + 2);
-  return `, ${percent} nose ${tilt_ratio > 0 ? 'up' : 'down'}`;
+  return `, ${percent.replace(' ', noBreak)} nose ${tilt_ratio > 0 ? 'up' : 'down'}`;
 }
 
 export const cellSpans = (view: View, cell: Cell): Span[] => [articleSpan(view, cell.article), `, ${cellDetail(cell)}`];

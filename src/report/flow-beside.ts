@@ -14,12 +14,14 @@ import type { View } from './view.ts';
 export function besideSection(view: View, sheet: FlowSheet): Section | null {
   const blocks = [speedsTable(view, sheet), similarity(view, sheet), numbersTable(view, sheet)];
   if (blocks.every((block) => block === null)) return null;
-  const jets = sheet.flow.steps.some(({ step }) => stepFigure(view, sheet.run.id, 'jet-power', step) !== undefined);
+  const jets = hasAny(view, sheet, 'jet-power');
+  const reynolds = hasAny(view, sheet, 'reynolds');
   return section('beside-the-picture', 'Numbers beside the picture', blocks, [
     {
       name: 'Centrifugal ratio.',
       text: ['How many times its weight the oil at the rim of the gear is thrown outward.'],
     },
+    reynolds ? doubtNote : null,
     jets ? ceilingNote : null,
     jets ? besideTheLoss(view, sheet.derived.cell) : null,
     {
@@ -29,10 +31,18 @@ export function besideSection(view: View, sheet: FlowSheet): Section | null {
   ]);
 }
 
+const hasAny = (view: View, { run, flow }: FlowSheet, quantity: QuantityName): boolean =>
+  flow.steps.some(({ step }) => stepFigure(view, run.id, quantity, step) !== undefined);
+
+const doubtNote: MarginNote = {
+  name: 'Reynolds number.',
+  text: ['Its ± is of the temperature alone. A step whose sump was not read in the oil has none.'],
+};
+
 const ceilingNote: MarginNote = {
-  name: 'A ceiling, no result.',
+  name: 'An estimate, no result.',
   text: [
-    'The band is a model estimate from momentum: what the thrown oil can cost at the highest, and so the most that the shape of a cover can save by turning it back. How full the tooth gaps are is not known, so its ends lie far apart.',
+    'The band is a model estimate from momentum: what it costs to throw the oil that the ring gear carries, and so the most of it that a cover can save by turning it back. Its ends are tooth gaps a tenth and six tenths full; what a ring carries is hardly known within a factor of five. Carrier, bolt heads, pinion and bearings move oil too and are not in it: a cover may be measured to save more.',
   ],
 };
 
@@ -67,15 +77,16 @@ const shortNames = {
   'centrifugal-ratio': 'centrifugal ratio',
 } as const;
 
-function numbersTable(view: View, { run, flow }: FlowSheet): Block | null {
+function numbersTable(view: View, sheet: FlowSheet): Block | null {
+  const { run, flow } = sheet;
   const columns = (['reynolds', 'reynolds-loaded', 'jet-power'] as const).filter((quantity) =>
-    flow.steps.some(({ step }) => stepFigure(view, run.id, quantity, step) !== undefined),
+    hasAny(view, sheet, quantity),
   );
   if (columns.length === 0) return null;
   const heads = {
     reynolds: 'Reynolds number here',
-    'reynolds-loaded': `Reynolds number of ${flow.standsFor?.run ?? 'the loaded run'}`,
-    'jet-power': 'thrown oil, ceiling of its power (model estimate)',
+    'reynolds-loaded': `at the final temperature of ${flow.standsFor?.run ?? 'the loaded run'}`,
+    'jet-power': 'power in the oil thrown by the ring gear (model estimate)',
   };
   return tableBlock(
     'step-numbers',
@@ -97,11 +108,15 @@ function numbersTable(view: View, { run, flow }: FlowSheet): Block | null {
 const apart = 2;
 
 /** Whether this picture can stand for the hot axle, in a plain sentence. */
-export function similarity(view: View, { flow }: FlowSheet): Block {
-  const { standsFor } = flow;
+export function similarity(view: View, sheet: FlowSheet): Block {
+  const { standsFor } = sheet.flow;
+  if (!hasAny(view, sheet, 'reynolds'))
+    return prose(
+      'No Reynolds number can be formed: it takes the sump of a step, two viscosities of the oil, and diameter and face of the ring gear. How this picture stands to a loaded axle is not known.',
+    );
   if (standsFor === null)
     return prose(
-      'No loaded run of this article, oil, fill and tilt is there for this picture to stand for; it is told for itself alone.',
+      'No loaded run of this article, oil, fill and tilt with a final temperature is there for this picture to stand for; it is told for itself alone.',
     );
   const { run, reynoldsTimesLower: times } = standsFor;
   const loaded: Span = runLink(view, run);
@@ -124,6 +139,6 @@ export function similarity(view: View, { flow }: FlowSheet): Block {
   );
 }
 
-const notice = (text: readonly Span[]): Block => ({ kind: 'notice', code: 'does-not-stand-for', text });
+export const notice = (text: readonly Span[]): Block => ({ kind: 'notice', code: 'does-not-stand-for', text });
 
 const factor = (times: number): string => numberText(times, times < 10 ? 1 : 0);

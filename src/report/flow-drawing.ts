@@ -82,13 +82,17 @@ export function drawingData(view: View, sheet: FlowSheet, of: Omit<Drawn, 'id'>)
     frame: of.frame,
     tilt: derived.cell.tilt_ratio,
     levels: rest?.value == null ? [] : [{ z: rest.value, label: `at rest ${valueOf(rest)}` }],
-    running: of.steps.flatMap((step) => runningLevel(view, sheet, step, of.steps.length === 1)),
+    running: of.steps.flatMap((step) => runningLevel(view, sheet, step, of.steps.length)),
     race: of.race ? raceOf(view) : null,
     dimensions: of.race ? dimensions(view, sheet, rest) : [],
   };
 }
 
-function runningLevel(view: View, { run }: FlowSheet, { step }: FlowStep, alone: boolean): SectionData['running'] {
+/** More levels than this lie too close for a number each. */
+const namedEach = 4;
+
+/** Many levels are named together and by their bars; the table has the number of each. */
+function runningLevel(view: View, { run }: FlowSheet, { step }: FlowStep, steps: number): SectionData['running'] {
   const level = stepFigure(view, run.id, 'running-level', step);
   const swing = stepFigure(view, run.id, 'level-swing', step);
   if (level?.value == null) return [];
@@ -97,7 +101,12 @@ function runningLevel(view: View, { run }: FlowSheet, { step }: FlowStep, alone:
     {
       z: level.value,
       swing: swing?.value ?? 0,
-      label: alone ? `${speed} ${view.speed} ${valueOf(level)}` : `${speed}\u00a0rpm ${valueOf(level)}`,
+      label:
+        steps > namedEach
+          ? `${speed}\u00a0rpm up`
+          : steps > 1
+            ? `${speed}\u00a0rpm ${valueOf(level)}`
+            : `${speed} ${view.speed} ${valueOf(level)}`,
     },
   ];
 }

@@ -38,7 +38,8 @@ function told(view: View, { run }: FlowSheet): Block | null {
     ] as const
   ).flatMap(([name, quantity]): [string, Span[]][] => {
     const [figure] = runFigures(view, run.id, quantity);
-    return figure === undefined ? [] : [[name, [cited(view, figure)]]];
+    if (figure === undefined) return [];
+    return [[name, [cited(view, figure), ...(figure.notes.length === 0 ? [] : [`: ${figure.notes.join('; ')}`])]]];
   });
   return rows.length === 0 ? null : facts(rows);
 }

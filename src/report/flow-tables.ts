@@ -1,4 +1,4 @@
-import type { FlowStep } from '../trial/derived.ts';
+import type { FlowStep, StepGrade } from '../trial/derived.ts';
 import { gradeKinds } from '../trial/flow.ts';
 import { scales } from '../trial/grade-anchors.ts';
 import { citedValue, cited, doubtOf } from './cite.ts';
@@ -12,10 +12,19 @@ import { capital, fold, listed, row, tableBlock } from './spans.ts';
 import type { View } from './view.ts';
 
 /** Sump, level and swing of every step; the way down has rows of its own. */
-export const levelTable = (view: View, { run, flow }: FlowSheet): Block =>
-  tableBlock(
+export function levelTable(view: View, { run, flow }: FlowSheet): Block {
+  const remarks = flow.steps.some((step) => remarkOf(step) !== '');
+  return tableBlock(
     'step-levels',
-    ['step', 'number sump', 'number running level', 'number 95 %', 'number swing to either side', 'wide remark'],
+    [
+      'step',
+      'number sump',
+      'number running level',
+      'number 95 %',
+      'number swing to either side',
+      'number 95 %',
+      ...(remarks ? ['wide remark'] : []),
+    ],
     flow.steps.map((step) => {
       const level = stepFigure(view, run.id, 'running-level', step.step);
       const swing = stepFigure(view, run.id, 'level-swing', step.step);
@@ -25,13 +34,15 @@ export const levelTable = (view: View, { run, flow }: FlowSheet): Block =>
           step.sump_K === null ? '—' : quantityText(step.sump_K, '°C', 1, view.withUs),
           level === undefined ? 'not read' : citedValue(view, level),
           level === undefined ? '—' : doubtOf(level),
-          swing === undefined ? '—' : cited(view, swing),
-          remarkOf(step),
+          swing === undefined ? '—' : citedValue(view, swing),
+          swing === undefined ? '—' : doubtOf(swing),
+          ...(remarks ? [remarkOf(step)] : []),
         ),
         anchor: `level-${rpm(step.step.outputSpeed_rad_s)}rpm-${step.step.direction}`,
       };
     }),
   );
+}
 
 const remarkOf = ({ steady, probeAbove }: FlowStep): string =>
   capital(
@@ -47,7 +58,7 @@ const remarkOf = ({ steady, probeAbove }: FlowStep): string =>
 export const gradeTable = (view: View, { run, flow }: FlowSheet): Block =>
   tableBlock(
     'step-grades',
-    ['step', ...gradeKinds.map((kind) => `number ${kindHead(view, kind)}`), 'number View'],
+    ['step', ...gradeKinds.map((kind) => kindHead(view, kind)), 'View'],
     flow.steps.map((step) => ({
       ...row(
         stepShort(step.step),
@@ -89,7 +100,7 @@ export function gapTable(view: View, sheet: FlowSheet): Block | null {
     [
       `number ${view.speed}`,
       'number level, up less down',
-      ...(graded ? gradeKinds.map((kind) => `number ${scales[kind].name}`) : []),
+      ...(graded ? gradeKinds.map((kind) => scales[kind].name) : []),
     ],
     pairs.map(({ up, down }) => {
       const gap = stepFigure(view, run.id, 'level-gap', up.step);
@@ -97,13 +108,16 @@ export function gapTable(view: View, sheet: FlowSheet): Block | null {
         rpm(up.step.outputSpeed_rad_s),
         gap === undefined ? '—' : cited(view, gap),
         ...(graded
-          ? gradeKinds.map((kind) => `${gradeText(up.grades?.[kind])} then ${gradeText(down.grades?.[kind])}`)
+          ? gradeKinds.map((kind) => `${inOnePiece(up.grades?.[kind])} then ${inOnePiece(down.grades?.[kind])}`)
           : []),
       );
     }),
     graded ? 'Grades: way up, then way down.' : null,
   );
 }
+
+/** Between two ways a line may break, inside "2 or 3" it may not. */
+const inOnePiece = (grade: StepGrade | undefined): string => gradeText(grade).replaceAll(' ', '\u00a0');
 
 /** What each observer wrote before anybody looked again; never overwritten. */
 export function firstGradesFold(view: View, { flow }: FlowSheet): Block | null {

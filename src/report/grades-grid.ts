@@ -61,7 +61,7 @@ function grid(
   if (steps.length === 0) return null;
   return tableBlock(
     `${kind}-${direction}`,
-    ['wide article and fill', 'run', ...steps.map((step) => `number ${rpm(step.outputSpeed_rad_s)}`)],
+    ['wide article and fill', 'run', ...steps.map((step) => rpm(step.outputSpeed_rad_s))],
     sheets.map((sheet): TableRow => {
       const { run, derived } = sheet;
       return row(

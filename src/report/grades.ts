@@ -1,4 +1,4 @@
-import type { Grade, View as Seen } from '../trial/flow.ts';
+import type { Grade, GradeKind, View as Seen } from '../trial/flow.ts';
 import { gradeKinds } from '../trial/flow.ts';
 import { scales, viewAnchors } from '../trial/grade-anchors.ts';
 import { numberText } from './digits.ts';
@@ -31,23 +31,24 @@ export function gradesPage(view: View): Page {
   };
 }
 
-/** "Two observers agree on Reach, Side fall and Bubble, and not on Wall hit" */
+/** "Observers agree well enough on Reach, Side fall and Bubble, and not on Wall hit; on Tube run it cannot be told" */
 function titleOf(view: View): string {
-  const { agreements } = view.input.compared;
-  if (agreements.length === 0) return 'Grades of one observer, which nobody checked';
-  const names = (usable: boolean): string =>
-    plain(
-      listed(
-        gradeKinds
-          .filter((kind) => (whyNotUsable(view, kind) === null) === usable)
-          .map((kind): Span[] => [scales[kind].name]),
-      ),
-    );
-  const [agreed, not] = [names(true), names(false)];
-  if (not === '') return 'Observers agree well enough on every kind of grade';
-  return agreed === ''
-    ? 'Observers agree well enough on no kind of grade'
-    : `Observers agree well enough on ${agreed}, and not on ${not}`;
+  if (view.input.compared.agreements.length === 0) return 'Grades that no second observer checked';
+  const named = (which: (kind: GradeKind) => boolean): string =>
+    plain(listed(gradeKinds.filter(which).map((kind): Span[] => [scales[kind].name])));
+  const agreed = named((kind) => whyNotUsable(view, kind) === null);
+  const not = named((kind) => whyNotUsable(view, kind) !== null && !isUntold(view, kind));
+  const untold = named((kind) => whyNotUsable(view, kind) !== null && isUntold(view, kind));
+  if (agreed === '' && not === '') return 'How far observers agree cannot be told on any kind of grade';
+  const none = agreed === '' ? 'no kind of grade' : 'every kind of grade';
+  const first = `Observers agree well enough on ${agreed === '' || (not === '' && untold === '') ? none : agreed}`;
+  return `${first}${agreed !== '' && not !== '' ? `, and not on ${not}` : ''}${untold === '' ? '' : `; on ${untold} it cannot be told`}`;
+}
+
+/** All gave one and the same grade: they did not disagree, and nothing is known of how well they agree. */
+function isUntold({ input: { compared } }: View, kind: GradeKind): boolean {
+  const own = compared.agreements.filter(({ grade }) => grade === kind);
+  return own.length > 0 && own.every(({ kappa, n, withinOne }) => kappa === null && withinOne === n);
 }
 
 function leadOf(view: View, sheets: readonly FlowSheet[]): Span[] {

@@ -26,15 +26,17 @@ export function pinionSentence(view: View, { run, derived }: FlowSheet): Span[] 
   ];
 }
 
-/** Over the race by more than 3 mm and more than its ±; touching it within either; else short of it. */
+/** Over the race by more than 3 mm and more than its ±; touching it within 3 mm; else short of it, or within its ± not to be told. */
 function bathWords(view: View, over: Figure, lowest: string): Span[] {
   const [low, high] = over.interval;
   const doubt = low === null || high === null ? 0 : halfWidth([low, high]);
   const value = over.value ?? 0;
   const point = `the lowest point of the pinion race${lowest === '' ? '' : ` (${lowest})`}`;
   if (value > Math.max(touching, doubt)) return [': it stands ', cited(view, over), ` over ${point}.`];
-  if (value >= 0 || -value <= doubt)
+  if (value >= 0 && value <= touching)
     return [': ', cited(view, over), ` above ${point}: the bath only just touches it.`];
+  if (Math.abs(value) <= doubt)
+    return [': ', cited(view, over), ` from ${point}: within this ± it cannot be told whether the bath reaches it.`];
   return [': ', cited(view, over), ` from ${point}: the bath does not reach it.`];
 }
 

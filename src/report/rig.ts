@@ -1,14 +1,14 @@
 import type { Figure } from '../ledger/figure.ts';
 import { rpm } from '../ledger/ids.ts';
-import { quantityKinds, shown, type QuantityName } from '../trial/figures.ts';
+import { quantityKinds, type QuantityName } from '../trial/figures.ts';
 import type { Instrument, Rig } from '../trial/rig.ts';
 import { articleSpan, cited, figureNamed } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText, quantityText, rangeText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
-import type { Block, Page, Section, SectionData, Span } from './page.ts';
-import { capital, code, facts, fold, link, listed, listOf, prose, row, section, table, tableBlock } from './spans.ts';
-import { flat } from './section-shape.ts';
+import type { Block, Page, Section, Span } from './page.ts';
+import { capital, code, facts, fold, link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { rigDrawing } from './rig-drawing.ts';
 import type { View } from './view.ts';
 
 /** The rig: what lies inside the loss figure, the heights that oil meets, and every instrument. */
@@ -27,7 +27,7 @@ export function rigPage(view: View): Page {
       section(
         'geometry',
         'Gears and heights',
-        [drawing(view), geometry(view)],
+        [rigDrawing(view), geometry(view)],
         [
           { name: 'Heights.', text: ['From the axle centreline, negative below it.'] },
           { name: 'Differential.', text: [`${capital(spaced(rig.differential))}.`] },
@@ -152,48 +152,6 @@ function geometry(view: View): Block {
           ],
         ],
   ]);
-}
-
-/** Dimensions of the rig alone: ring gear, pinion centreline, lips and floor. */
-function drawing({ rig }: View): Block {
-  const mm = (z_m: number): number => shown('static-level', z_m);
-  const heights = [
-    ['tube lip', rig.tubeLip_z_m],
-    ['filler lip', rig.fillerLip_z_m],
-    ['floor', rig.floor_z_m],
-  ] as const;
-  const lips = heights.flatMap(([label, z_m]) => (z_m === null ? [] : [{ z: mm(z_m), label }]));
-  const data: SectionData = {
-    kind: 'section',
-    ...flat,
-    ringRadius: mm(rig.ringRadius_m),
-    wall: [],
-    tray: null,
-    shroud: null,
-    levels: [],
-    lips,
-    pinion: { offset: mm(rig.offset_m) },
-    mark: 0,
-  };
-  return {
-    kind: 'chart',
-    chart: {
-      id: 'dimensions',
-      title: 'Ring gear, pinion centreline and heights, to scale',
-      alternative: `Seen along the axle, to scale in millimetres: the ring gear${lips.map(({ label }) => `, the ${label}`).join('')}, and the pinion centreline.`,
-      caption: ['To scale. The articles’ own insides stand on their sheets.'],
-      data,
-      table: table(
-        'dimensions-table',
-        ['wide height', 'number mm from the axle centreline'],
-        [
-          ...lips.map(({ label, z }) => row(label, numberText(z, 0))),
-          row('pinion centreline', numberText(mm(rig.offset_m), 0)),
-          row('bottom of the ring gear', numberText(-mm(rig.ringRadius_m), 0)),
-        ],
-      ),
-    },
-  };
 }
 
 const unitFor: Readonly<Partial<Record<Instrument['measures'], string>>> = {

@@ -1,6 +1,6 @@
 import type { TrialKind } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
-import { articleSpan, cellDetail, cited } from './cite.ts';
+import { articleSpan, cellDetail, cited, litresWords, tiltWords } from './cite.ts';
 import { dateWords } from './dates.ts';
 import type { Page, Section, Span } from './page.ts';
 import { coolDownPage } from './run-cool-down.ts';
@@ -60,31 +60,35 @@ const kindSection = (view: View, trial: string, runs: readonly Run[]): Section =
   section(trial, capital(trial), [
     tableBlock(
       `runs-${trial}`,
-      runHeads(view, trial === 'spin'),
-      [...runs].sort((a, b) => a.order - b.order).map((run) => runRow(view, run, trial === 'spin')),
+      runHeads(view, { loss: trial === 'spin' }),
+      [...runs].sort((a, b) => a.order - b.order).map((run) => runRow(view, run, { loss: trial === 'spin' })),
     ),
   ]);
 
 /** Where a main figure is a loss, Reach and bearing rise of its cell stand beside it. */
-export const runHeads = (view: View, loss: boolean): readonly string[] => [
+export interface RunList {
+  readonly loss: boolean;
+  /** All runs are of the article whose sheet it is. */
+  readonly ofOne?: true;
+}
+
+export const runHeads = (view: View, { loss, ofOne }: RunList): readonly string[] => [
   'run',
-  'number order',
-  'date',
-  'wide article and fill',
-  'oil',
+  ...(ofOne ? ['date', 'fill'] : ['number order', 'date', 'wide article and fill', 'oil']),
   'status',
   'number main figure',
-  ...(loss ? [`number ${reachHead(view)}`, 'number pinion bearing above sump'] : []),
+  ...(loss ? [reachHead(view), 'number pinion bearing above sump'] : []),
 ];
 
-export function runRow(view: View, run: Run, loss: boolean): ReturnType<typeof row> {
+export function runRow(view: View, run: Run, { loss, ofOne }: RunList): ReturnType<typeof row> {
   const cell = derivedOf(view, run.id)?.cell;
   const cells = row(
     link(`${view.base}runs/${run.id}/`, run.id),
-    String(run.order),
+    ...(ofOne ? [] : [String(run.order)]),
     dateWords(run.started),
-    [articleSpan(view, run.article), ...(cell ? [`, ${cellDetail(cell)}`] : [])],
-    run.oil,
+    ...(ofOne
+      ? [cell ? `${litresWords(cell)} of ${run.oil}${tiltWords(cell)}` : run.oil]
+      : [[articleSpan(view, run.article), ...(cell ? [`, ${cellDetail(cell)}`] : [])], run.oil]),
     statusWords(view, run),
     mainFigure(view, run),
     ...(loss ? (run.trial === 'spin' && cell !== undefined ? besideCells(view, cell) : ['', '']) : []),

@@ -3,15 +3,17 @@ import { articleSpan, cellDetail, cited } from './cite.ts';
 import type { MarginNote, Span } from './page.ts';
 import { verdict } from './spans.ts';
 import { effectFigure, mainStanding, shownRows, standingTitle, whereWords } from './standing-words.ts';
-import { besideTheCells, isLoss } from './supply.ts';
+import { whyNotUsable } from './grade-words.ts';
+import { besideTheCells, isLoss, reachSpans } from './supply.ts';
 import type { View } from './view.ts';
 
-/** The finding of a series: how many are separated, and what the basis of the fill makes of it, else the largest difference. */
+/** The finding of a series: how many are separated, what the basis of the fill makes of it and of the oil that is carried over, else the largest difference. */
 export function standingOneLine(view: View): Span[] {
   const main = mainStanding(view);
   if (main === undefined) return ['Nothing stands side by side yet.'];
   const basis = basisPair(view);
-  if (basis !== null) return [`${standingTitle(view, main)}. `, ...basisSentence(view, basis)];
+  if (basis !== null)
+    return [`${standingTitle(view, main)}. `, ...basisSentence(view, basis), ...carriedSentence(view, basis)];
   const largest = largestEffect(view);
   const figure = largest && effectFigure(view, largest);
   if (largest === undefined || figure === undefined) return [`${standingTitle(view, main)}.`];
@@ -74,5 +76,22 @@ function basisSentence(view: View, [litres, level]: readonly [Effect, Effect]): 
     ', ',
     word(level),
     '.',
+  ];
+}
+
+/** " Behind the window, oil carried to the pinion is graded 3 with P0, 2 with P1 at the same litres, and 3 at the same level." Empty unless all three may be used. */
+function carriedSentence(view: View, [litres, level]: readonly [Effect, Effect]): Span[] {
+  if (whyNotUsable(view, 'reach') !== null) return [];
+  const graded = [litres.against, litres.cell, level.cell].map((cell) => reachSpans(view, cell));
+  if (!graded.every((spans) => spans.every((span) => typeof span !== 'string'))) return [];
+  const [own = [], sameLitres = [], sameLevel = []] = graded;
+  return [
+    ' Behind the window, oil carried to the pinion is graded ',
+    ...own,
+    ` with ${litres.against.article}, `,
+    ...sameLitres,
+    ` with ${litres.cell.article} at the same litres, and `,
+    ...sameLevel,
+    ' at the same level.',
   ];
 }

@@ -31,9 +31,9 @@ export function sideBySidePage(view: View): Page {
             [
               tableBlock(
                 'pairs-table',
-                ['wide run', 'wide beside', 'basis', ''],
+                ['wide run', 'wide beside', 'side by side at the'],
                 pairs.map(({ left, right, basis, path }) =>
-                  row(nameSpans(view, left), nameSpans(view, right), basis, link(path, 'side by side')),
+                  row(nameSpans(view, left), nameSpans(view, right), link(path, basis)),
                 ),
               ),
             ],

@@ -10,6 +10,7 @@ import { stillAt, stillsBlock, stillView } from './flow-stills.ts';
 import { reachSentence } from './flow-words.ts';
 import { gradeSpans, kindHead, notUsableWords, whyNotUsable } from './grade-words.ts';
 import type { FlowPair } from './pairs.ts';
+import { levelNote, oneGradeNote, sumpNote, unlikeOils } from './pair-words.ts';
 import type { Block, ClipView, MarginNote, Page, Section, Span, TableRow } from './page.ts';
 import { runLink } from './run-parts.ts';
 import { frameOf, insideWords } from './section-shape.ts';
@@ -41,7 +42,17 @@ export function pairPage(view: View, pair: FlowPair): Page {
     banners: [],
     series: view.series.id,
     sections: [
-      section('both', null, [twoClips(view, pair)], notes(view, pair)),
+      section(
+        'both',
+        null,
+        [unlikeOils(view, pair, steps.map(both)), twoClips(view, pair)],
+        [
+          ...notes(view, pair),
+          sumpNote(view, pair, steps.map(both)),
+          levelNote(view, pair, steps.map(both)),
+          oneGradeNote(view),
+        ],
+      ),
       ...steps.filter(({ direction }) => direction === 'up').map((step) => stepSection(view, pair, both(step))),
       down.length === 0 ? null : downSection(view, pair, down.map(both)),
     ].filter((s) => s !== null),
@@ -156,7 +167,7 @@ function compareTable(view: View, pair: FlowPair, steps: readonly [FlowStep, Flo
   };
   return tableBlock(
     `compare-${stepAnchor(step)}`,
-    ['wide seen', ...sheets.map(({ run }) => `number ${run.article}, ${run.id}`), 'difference'],
+    ['wide seen', ...sheets.map(({ run }) => `${run.article}, ${run.id}`), 'difference'],
     [
       ...gradeKinds.map((kind) =>
         row(
@@ -169,7 +180,11 @@ function compareTable(view: View, pair: FlowPair, steps: readonly [FlowStep, Flo
       ...figures('level-swing', 'swing to either side'),
       row(
         'sump',
-        ...steps.map(({ sump_K }) => (sump_K === null ? '—' : quantityText(sump_K, '°C', 1, view.withUs))),
+        ...steps.map(({ sump_K, probeAbove }) =>
+          sump_K === null
+            ? '—'
+            : `${quantityText(sump_K, '°C', 1, view.withUs)}${probeAbove ? ', probe above the level' : ''}`,
+        ),
         '',
       ),
       ...figures('reynolds', 'Reynolds number'),
@@ -200,7 +215,7 @@ function downSection(
       'way-down-table',
       [
         'step',
-        ...sheets.map(({ run }) => `number ${kindHead(view, 'reach')}, ${run.article}`),
+        ...sheets.map(({ run }) => `${kindHead(view, 'reach')}, ${run.article}`),
         ...sheets.map(({ run }) => `number level, ${run.article}`),
         'Reach differs by',
       ],

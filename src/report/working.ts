@@ -179,7 +179,9 @@ function classNote(figure: Figure): MarginNote {
       `${capital(figure.class)}. `,
       figure.value === null
         ? `A bound: ${valueOf(figure)}.`
-        : `${plusMinusOf(figure)} is half its ${coverage} interval${figure.k === null ? '' : `, k = ${numberText(figure.k, 2)}`}${dofWords(figure.dof)}.`,
+        : plusMinusOf(figure) === '—'
+          ? 'It has no interval of its own.'
+          : `${plusMinusOf(figure)} is half its ${coverage} interval${figure.k === null ? '' : `, k = ${numberText(figure.k, 2)}`}${dofWords(figure.dof)}.`,
     ],
   };
 }

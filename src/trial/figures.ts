@@ -50,7 +50,7 @@ export const quantityKinds = {
   kappa: { ...kind('quadratic-weighted kappa', 'κ', '1', '1'), most: 1 },
   reynolds: kind('Reynolds number of the ring gear', 'Re', '1', '1'),
   'reynolds-loaded': kind('Reynolds number of the loaded run at this speed', 'Re hot', '1', '1'),
-  'jet-power': kind('ceiling of the power in the thrown oil', 'P_jet', 'W', 'W'),
+  'jet-power': kind('power in the oil thrown by the ring gear', 'P_jet', 'W', 'W'),
   'spin-torque': kind('spin torque at the input', 'T', 'N·m', 'N.m', 1, 'less loss'),
   'spin-power': kind('spin power', 'P', 'W', 'W', 1, 'less loss'),
   'heat-made': kind('heat made', 'Q', 'W', 'W', 1, 'less loss'),

@@ -164,8 +164,10 @@ function collect(tokens: readonly Token[], troubles: CueTrouble[]): Found {
   }
   close();
   const missing = needed.filter((name) => !found.has(name) && !settled.has(name));
+  // a word that nobody knows may be what each of the missing ones was meant to be
+  const strange = troubles.filter(({ what, near }) => what === 'unknown' && near === null).length;
   const last = tokens[tokens.length - 1];
-  if (missing.length > 0 && last) troubles.push(trouble('missing', last, { known: missing, name: missing[0]! }));
+  if (missing.length > strange && last) troubles.push(trouble('missing', last, { known: missing, name: missing[0]! }));
   return found;
 }
 

@@ -129,13 +129,17 @@ describe.skipIf(chromiumPath === undefined)('captions in a player', () => {
 });
 
 describe.skipIf(chromiumPath === undefined)('observations', () => {
-  it('of the moment stand under the picture and not in it, and nothing below them moves', async () => {
+  it('of the moment stand under the picture and not in it, and once it is used nothing below them moves', async () => {
     await inWindow(browser, { viewport: { width: 390, height: 844 } }, async (page) => {
       await page.goto(onDisk(out, 'runs/F-01'));
       await clipLoaded(page);
       const below = () =>
         page.evaluate(() => document.querySelector('.clip-steps')!.getBoundingClientRect().top + scrollY);
+      const unopened = await below();
+      await send(page, 2);
       const before = await below();
+      // before the first use no empty place is kept for them
+      expect(unopened).toBeLessThan(before);
       await send(page, 51);
       const here = page.locator('.clip-said p').filter({ visible: true });
       // 290 rpm up has three cues from 47 s to 57 s: two observers and their joint look

@@ -22,9 +22,12 @@ const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
 const sheets: readonly string[] = [
   ...['', 'method/', 'cautions/', 'words/', 'guide/'],
-  ...['', 'standing/', 'claims/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map((path) => series + path),
-  ...['S-07', 'H-03', 'C-01', 'F-02', 'T-01'].map((run) => `${series}runs/${run}/`),
-  `${series}workings/H-03/final-temperature/`,
+  ...['', 'standing/', 'claims/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map(
+    (path) => series + path,
+  ),
+  ...['grades/', 'side-by-side/', 'side-by-side/F-01~F-05/'].map((path) => series + path),
+  ...['S-07', 'H-03', 'C-01', 'F-02', 'F-04', 'T-01'].map((run) => `${series}runs/${run}/`),
+  ...['H-03/final-temperature', 'F-01/reach', 'hill-bowl/kappa'].map((name) => `${series}workings/${name}/`),
 ];
 const folder = mkdtempSync(join(tmpdir(), 'dipmark-browser-'));
 const out = join(folder, 'site');

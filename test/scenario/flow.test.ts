@@ -79,6 +79,16 @@ describe('levels of the demo, against what was planted', () => {
   });
 });
 
+describe('the first lines of the book', () => {
+  it.each(['', 'series/hill-bowl/'])('tell what was carried to the pinion after the loss: /%s', (path) => {
+    const { lead } = demoMade().pages.find((page) => page.path === path)!;
+    const ids = lead.flatMap((span) => (typeof span !== 'string' && span.kind === 'figure' ? [span.id] : []));
+    // the baseline, the deep bowl at its litres, the deep bowl at its level: as the story of the demo has them
+    expect(ids.slice(-3)).toEqual(['F-01/reach@290rpm', 'F-06/reach@290rpm', 'F-05/reach@290rpm']);
+    expect(ids.slice(0, -3).every((id) => id.includes('spin-power'))).toBe(true);
+  });
+});
+
 describe('not gradable', () => {
   const captions = 'hill-bowl/runs/F-01.vtt';
   const files = demoFiles();

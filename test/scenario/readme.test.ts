@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { readNotes } from '../../src/notes/book.ts';
 import { makeBook } from '../../src/pipeline.ts';
 import { filesOf } from './demo.ts';
 
@@ -39,6 +40,29 @@ describe('the book that the README writes out', () => {
     const watts = (1.76 - 0.03) * ((1321 * Math.PI) / 30);
     expect(power?.interval[0]).toBeLessThan(watts);
     expect(power?.interval[1]).toBeGreaterThan(watts);
+  });
+
+  it('has a flow trial whose clip, grades, readings and still are read as they stand', () => {
+    const [, flow = ''] = /^```yaml\n(clips:\n[\s\S]*?)^```/m.exec(readme) ?? [];
+    const spin = written.get('spring/runs/S-01.md')!;
+    const note = spin
+      .replace('id: S-01', 'id: F-01')
+      .replace('trial: spin', 'trial: flow')
+      .replace(/^zeros: .*\n/m, '')
+      .replace(/^log: .*\n/m, () => `log: { file: F-01.csv, map: logger }\n${flow}`);
+    const plan = written.get('spring/plan.md')!.replace('steps: [290 rpm]', 'steps: [60 rpm, 290 rpm]');
+    const files = filesOf(
+      new Map([
+        ...[...written].filter(([path]) => !path.includes('/runs/')),
+        ['spring/plan.md', plan],
+        ['spring/runs/F-01.md', note],
+        ['spring/runs/F-01.csv', threeMinutes(written.get('spring/runs/S-01.csv')!)],
+      ]),
+    );
+    const { findings, series } = readNotes(files);
+    expect(findings.filter(({ level }) => level === 'error')).toEqual([]);
+    const [run] = series[0]!.runs;
+    expect([run?.clips.length, run?.observations.length, run?.settle.length, run?.stills.length]).toEqual([1, 2, 2, 1]);
   });
 
   it('names every command of the tool and every script that it asks for', () => {

@@ -48,4 +48,16 @@ describe('the public part of a flow trial', () => {
     expect(house.find((f) => f.code === 'order-twice')?.says).toContain('F-01');
     expect(shown(twice).findings.map((f) => f.code)).not.toContain('order-twice');
   });
+
+  it('is stopped by a captions file that is named after who observed, since its name would stand in the ledger', () => {
+    const named = (head: string): Files => {
+      const { [vtt]: content, ...rest } = spoilFlow(F01, 'captions: F-01.vtt', 'captions: K7-A.vtt');
+      const files = { ...rest, [vtt.replace('F-01.vtt', 'K7-A.vtt')]: content! };
+      return head === 'house' ? hidden(files) : files;
+    };
+    const told = (part: Shown) =>
+      [...part.findings, ...part.stops].filter(({ code }) => code === 'captions-name-tells').map(({ level }) => level);
+    expect(told(shown(named('public')))).toEqual(['error']);
+    expect(told(shown(named('house')))).toEqual([]);
+  });
 });

@@ -152,7 +152,7 @@ export const tableView = (table: Table, spans: SpansOf): TableView => ({
       plain: cell.every((span) => typeof span === 'string') ? cell.join('') : null,
       spans: spans(cell),
       bar: table.columns[i]?.bar === true ? share(cell) : null,
-      short: textOf(cell).length <= 14,
+      short: textOf(cell).length <= 13,
     })),
   })),
 });

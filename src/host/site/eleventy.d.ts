@@ -11,6 +11,7 @@ declare module '@11ty/eleventy' {
     setNunjucksEnvironmentOptions(options: object): void;
     setQuietMode(quiet: boolean): void;
     addGlobalData(name: string, data: unknown): void;
+    addNunjucksGlobal(name: string, value: object): void;
     addPlugin(plugin: unknown, options?: object): void;
     on(event: 'eleventy.after', then: () => Promise<void> | void): void;
   }

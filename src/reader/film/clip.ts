@@ -25,6 +25,15 @@ export function wireClip(figure: HTMLElement): Clip | null {
   const now = nowLine();
   const observations = observationsUnder(data);
   video.after(now.line, observations.place);
+  // Until the clip is first run or sent somewhere nothing can be said of it, and an empty place would be a hole in the page.
+  for (const begin of ['play', 'seeking'])
+    video.addEventListener(
+      begin,
+      () => {
+        observations.place.setAttribute('data-begun', '');
+      },
+      { once: true },
+    );
   const listeners: ((step: string) => void)[] = [];
   const send = (clip_s: number): void => {
     const end = Number.isFinite(video.duration) ? video.duration : Infinity;

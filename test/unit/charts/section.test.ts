@@ -188,6 +188,22 @@ describe('running levels in a section', () => {
       '60',
     ]);
   });
+  it('that stand at the pinion’s axis have their speeds below the surfaces, clear of its name', () => {
+    const up = (by: number): SectionData => ({
+      ...runningSection,
+      levels: runningSection.levels.map((level) => ({ ...level, z: level.z + by })),
+      running: runningSection.running.map((level) => ({ ...level, z: level.z + by })),
+    });
+    const heights = (data: SectionData): readonly [number, number] => {
+      const svg = sectionDrawing(data, 'wide').inside;
+      const [, cy = 0, r = 1] = ringOf(svg);
+      const name = wordsOf(svg).find(({ text }) => text === '60')!;
+      return [((cy - name.bottom) / r) * 124, ((cy - name.top) / r) * 124];
+    };
+    const low = Math.min(...up(17).running.map(({ z, swing }) => z - swing));
+    expect(heights(up(17))[1]).toBeLessThan(low);
+    expect(heights(runningSection)[0]).toBeGreaterThan(runningSection.levels[0]!.z);
+  });
   it('swing as far as they are said to: the bar is twice the swing long, in mm', () => {
     const { inside } = sectionDrawing(runningSection, 'wide');
     const [, , r = 1] = ringOf(inside);

@@ -168,6 +168,12 @@ describe('whether grades may be used', () => {
     );
   });
 
+  it('says so as well when that kappa is high enough', () => {
+    const { usable, why } = reachOf([...repeat(18, [0, 0]), [4, 4], [2, 3]]);
+    expect(usable).toBe(true);
+    expect(why).toContain('18 of 20 pairs hold one and the same grade, so that kappa has little spread to go by');
+  });
+
   it.each<{ pairs: Pairs; why: string }>([
     { pairs: [[2, 2]], why: 'one pair of grades is no spread to agree on' },
     {
@@ -200,8 +206,11 @@ describe('kappa with one run left out', () => {
     expect(high).toBe(reachOf(good, good).kappa!.value);
   });
 
-  it('is not given when all spread comes from one run', () => {
-    expect(reachOf(good, repeat(3, [0, 0]), repeat(3, [0, 0])).leavingOneRunOut).toBeNull();
+  it('is not given when all spread comes from one run, and that run is named', () => {
+    const one = reachOf(good, repeat(3, [0, 0]), repeat(3, [0, 0]));
+    expect(one.leavingOneRunOut).toBeNull();
+    expect(one.why).toContain('without F-01 no spread is left, so that this kappa rests on that run alone');
+    expect(reachOf(good, poor, good).why).not.toContain('no spread is left');
   });
 
   it('does not count a run in which nobody could grade', () => {

@@ -97,6 +97,26 @@ describe('Reynolds beside the picture', () => {
     // 62.3 mm²/s at 60 °C: 12.566 rad/s · 0.124 m · 0.038 m/62.3e-6 = 950.
     expect(valueOf(run, 'reynolds')! / 950).toBeCloseTo(1, 2);
   });
+
+  it('is given at no step whose probe hangs above the level, and no power of thrown oil either', () => {
+    const hung = (tip_z_m: number): string[] => {
+      const record = recordOf('F-01', log(rising), (whole) => ({
+        runs: whole.runs.filter(({ id }) => id === 'F-01').map((run) => ({ ...run, clips: [], observations: [] })),
+        rig: {
+          ...whole.rig,
+          instruments: whole.rig.instruments.map((i) => ({ ...i, tip_z_m: new Map([['other', tip_z_m]]) })),
+        },
+      }));
+      return deriveSeries(record)
+        .runs.get('F-01')!
+        .results.map(({ quantity }) => quantity);
+    };
+    // The hold runs at −60 mm.
+    expect(hung(-76e-3)).toEqual(expect.arrayContaining(['reynolds', 'jet-power', 'running-level']));
+    expect(hung(-50e-3)).toContain('running-level');
+    expect(hung(-50e-3)).not.toContain('reynolds');
+    expect(hung(-50e-3)).not.toContain('jet-power');
+  });
 });
 
 it('warm oil stands higher: 2.4 L from 20 to 58 °C rise by 2.4 L · 0.0007 · 38 K over the area of the sump', () => {

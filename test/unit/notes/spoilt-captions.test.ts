@@ -186,6 +186,24 @@ const inCaptions: readonly FlowRow[] = [
     left: [3, 2, 2, 2],
   },
   {
+    title: 'a word that nobody knows in the place of a grade',
+    was: 'bubble 0 tube 0 view 2',
+    is: '__proto__ 0 tube 0 view 2',
+    finds: 'cue-word F-01.vtt:9',
+    marks: '1 |__proto__',
+    says: 'Known are run, step',
+    left: [3, 2, 2, 2],
+  },
+  {
+    title: 'an arrow among its words',
+    was: 'words: single drops',
+    is: 'words: single --> drops',
+    finds: 'captions-arrow F-01.vtt:6',
+    marks: 'single |-->',
+    says: 'Write  --&gt;',
+    left: [3, 2, 2, 2],
+  },
+  {
     title: 'a word that stands twice',
     was: 'wall 1 ',
     is: 'wall 1 wall 2 ',
@@ -269,6 +287,26 @@ describe('a flow run with one thing spoilt in its captions keeps the rest, and s
     expect(run.observations).toHaveLength(2);
   });
 
+  it('lists the first twenty of many mistakes and counts the rest: more-findings', () => {
+    const many = Array.from({ length: 300 }, () => '\n00:00:05.000 --> 00:00:10.000\nrun F-01 lamp\n').join('');
+    const { findings, run } = flowOutcome({ ...flowBook, [vtt]: `WEBVTT\n${many}` });
+    expect(findings).toHaveLength(21);
+    expect(findings.filter(({ code }) => code === 'more-findings').map(({ says, level }) => [says, level])).toEqual([
+      ['580 more findings in this captions file.', 'error'],
+    ]);
+    expect(run.observations).toHaveLength(2);
+  });
+
+  it('takes twelve observers of a run, and tells the thirteenth once: observers-too-many', () => {
+    const one = (i: number): string =>
+      `\n00:00:36.000 --> 00:00:46.000\nrun F-01 rpm 60 up | observer Q${String(i)} | reach 1 side 1 wall 0 bubble 0 tube 0 view 3\n`;
+    const many = (n: number) =>
+      flowOutcome({ ...flowBook, [vtt]: `WEBVTT\n${Array.from({ length: n }, (_, i) => one(i)).join('')}` });
+    // B stands in the note
+    expect([many(11).placed, many(11).run.observations.length]).toEqual([[], 13]);
+    expect([many(40).placed, many(40).run.observations.length]).toEqual([['observers-too-many F-01.vtt:37:5'], 13]);
+  });
+
   it('names no observer in what it only remarks, since that stands on public pages', () => {
     const remarks = inCaptions.filter(({ level }) => level !== undefined);
     expect(remarks.length).toBeGreaterThan(2);
@@ -281,7 +319,7 @@ describe('a flow run with one thing spoilt in its captions keeps the rest, and s
     ['captions-not-utf8', 'UTF-16', Uint8Array.from([0xff, 0xfe, 0x57, 0])],
     ['captions-not-utf8', '0xfc', Uint8Array.from([...bytes('WEBVTT\n\nNOTE h'), 0xfc, ...bytes('lle\n')])],
     ['captions-not-text', 'zero bytes', Uint8Array.from([...bytes('WEBVTT\n\n'), 0, 0])],
-    ['captions-too-large', '4000001 bytes', new Uint8Array(4_000_001).fill(0x20)],
+    ['captions-too-large', '400001 bytes', new Uint8Array(400_001).fill(0x20)],
   ])('is told as %s when it has %s, and the run stands', (code, says, content) => {
     const { findings, run } = flowOutcome({ ...flowBook, [vtt]: content });
     expect(findings.map((f) => f.code)).toEqual([code]);
@@ -335,6 +373,24 @@ describe('the captions file of a clip', () => {
     expect(tell(spoilFlow(F01, 'kept: camera shelf 2', 'kept: shelf, captions: F-01.vtt'))).toEqual([
       'captions-twice F-01.md:28:48',
     ]);
+  });
+
+  it.each([
+    ['K7-A.vtt', true],
+    ['k7-b.vtt', true],
+    ['F-01 A+B.vtt', true],
+    ['K7.vtt', false],
+    ['F-01-2.vtt', false],
+    ['Film.vtt', false],
+  ])('called %s says who observed: captions-name-tells is %s', (name, tells) => {
+    const { [vtt]: content, ...rest } = flowBook;
+    const files = { ...rest, [vtt.replace('F-01.vtt', name)]: content! };
+    const { findings, run } = flowOutcome(spoilFlow(F01, 'captions: F-01.vtt', `captions: ${name}`, files));
+    const place = 'captions-name-tells notice hill-bowl/runs/F-01.md 24:15';
+    expect(findings.map((f) => `${f.code} ${f.level} ${f.place.file} ${f.place.line}:${f.place.column}`)).toEqual(
+      tells ? [place] : [],
+    );
+    expect(run.observations).toHaveLength(4);
   });
 
   it('that no clip names is worth a word: captions-not-named', () => {

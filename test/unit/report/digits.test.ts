@@ -121,7 +121,7 @@ describe('digits of a figure', () => {
       'quadratic-weighted kappa, Side fall, observers 1 and 2',
     );
     expect(words('jet-power', { 'wheel-speed': '290 rpm' })).toBe(
-      'ceiling of the power in the thrown oil at 290 wheel rpm',
+      'power in the oil thrown by the ring gear at 290 wheel rpm',
     );
   });
 

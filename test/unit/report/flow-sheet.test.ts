@@ -56,9 +56,9 @@ describe('the lead of a flow sheet', () => {
 describe('the steps of a flow sheet', () => {
   it('have a row each, up and then down, with sump, level, ± and swing', () => {
     expect(rowsOf(sheet, 'step-levels')).toEqual([
-      ['150 rpm up', '58.0 °C', '−60.0 mm', '± 1.2', '3.00 ± 0.70 mm', ''],
-      ['300 rpm up', '58.0 °C', '−65.0 mm', '± 1.2', '3.00 ± 0.70 mm', ''],
-      ['150 rpm down', '58.0 °C', '−62.0 mm', '± 1.2', '3.00 ± 0.70 mm', ''],
+      ['150 rpm up', '58.0 °C', '−60.0 mm', '± 1.2', '3.00 mm', '± 0.70'],
+      ['300 rpm up', '58.0 °C', '−65.0 mm', '± 1.2', '3.00 mm', '± 0.70'],
+      ['150 rpm down', '58.0 °C', '−62.0 mm', '± 1.2', '3.00 mm', '± 0.70'],
     ]);
   });
 
@@ -268,6 +268,16 @@ describe('numbers beside the picture', () => {
     );
   });
 
+  it('say that nothing is known of likeness where no Reynolds number can be formed, and blame no missing run', () => {
+    const none = pagesOf({
+      derived: (all) =>
+        all.map((d) => ({ ...d, results: d.results.filter(({ quantity }) => !quantity.startsWith('reynolds')) })),
+    }).page('runs/F-02/');
+    const words = wordsIn(none, 'beside-the-picture');
+    expect(words).toContain('No Reynolds number can be formed');
+    expect(words).not.toContain('No loaded run');
+  });
+
   it('say that no loaded run is there, that a picture is near enough, and that one is too thin', () => {
     expect(wordsIn(page('runs/F-03/'), 'beside-the-picture')).toContain(
       'No loaded run of this article, oil, fill and tilt',
@@ -289,8 +299,10 @@ describe('numbers beside the picture', () => {
     expect(as(0.25)).toContain('Oil here is 4.0 times thinner for its speed than in H-01');
   });
 
-  it('say that the ceiling is no result, with Reach and the bearing of the loaded article beside it', () => {
-    expect(marginOf(sheet, 'beside-the-picture', 'A ceiling, no result.')).toContain('a model estimate from momentum');
+  it('say that the estimate is no result, whose oil it is of, and Reach and the bearing of the loaded article beside it', () => {
+    const estimate = marginOf(sheet, 'beside-the-picture', 'An estimate, no result.');
+    expect(estimate).toContain('a model estimate from momentum');
+    expect(estimate).toContain('Carrier, bolt heads, pinion and bearings move oil too and are not in it');
     expect(marginOf(sheet, 'beside-the-picture', 'Beside the loss.')).toMatch(
       /^Reach at 300 wheel rpm: 3\. Pinion bearing above sump: 6\.80 ± 0\.\d+ K\. Graded in F-02, without load\.$/,
     );

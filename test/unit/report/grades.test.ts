@@ -22,6 +22,27 @@ describe('the grades of a series', () => {
     );
   });
 
+  it('say of a kind on which all gave one and the same grade that it cannot be told, and not that they differ', () => {
+    const alike = (kinds: readonly string[]) =>
+      pagesOf({
+        agreements: input({ unusable: ['wall'] }).compared.agreements.map((each) =>
+          kinds.includes(each.grade)
+            ? { ...each, equal: each.n, withinOne: each.n, kappa: null, usable: false, differ: [] }
+            : each,
+        ),
+      }).page('grades/').title;
+    expect(alike(['tube'])).toBe(
+      'Observers agree well enough on Reach, Side fall and Bubble, and not on Wall hit; on Tube run it cannot be told',
+    );
+    expect(alike(['wall'])).toBe(
+      'Observers agree well enough on Reach, Side fall, Bubble and Tube run; on Wall hit it cannot be told',
+    );
+    expect(alike(gradeKinds)).toBe('How far observers agree cannot be told on any kind of grade');
+    expect(alike(gradeKinds.filter((kind) => kind !== 'wall'))).toBe(
+      'Observers agree well enough on no kind of grade; on Reach, Side fall, Bubble and Tube run it cannot be told',
+    );
+  });
+
   it('stand article by step, up and then down, with the first grades beside what stands', () => {
     expect(rowsOf(grades, 'reach-up')).toEqual([
       ['A0w, 2.40 L', 'F-02', '1 · KZQ 1 XZQ 1', '3 joint · KZQ 2 XZQ 3'],
@@ -122,7 +143,7 @@ describe('one observer alone', () => {
 
   it('is said in title, heading and cell', () => {
     const sheet = alone.page('grades/');
-    expect(sheet.title).toBe('Grades of one observer, which nobody checked');
+    expect(sheet.title).toBe('Grades that no second observer checked');
     expect(sectionOf(sheet, 'grid-reach').heading).toContain('(one observer alone)');
     expect(rowsOf(sheet, 'reach-up')[0]!.at(-1)).toContain('alone · KZQ 2');
     expect(wordsIn(sheet, 'agreement')).toContain('No step was graded by two observers on their own');

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { estimate } from '../../../src/quantity/estimate.ts';
 import type { SectionData } from '../../../src/report/page.ts';
 import type { DerivedRun } from '../../../src/trial/derived.ts';
 import { input } from './fixture.ts';
@@ -180,6 +181,71 @@ describe('two runs side by side', () => {
   it('draw the race only where the axle is tilted', () => {
     const drawn = blocksOf(pair).flatMap((b) => (b.kind === 'chart' ? [b.chart.data as SectionData] : []));
     expect(drawn.every(({ race }) => race === null)).toBe(true);
+  });
+});
+
+describe('what differs besides the article', () => {
+  /** The second run colder, its Reynolds number that of the thicker oil; the probe in the mist where asked for. */
+  const colder = (by_K: number, reynolds: number, mist = false) =>
+    pagesOf({
+      derived: (all) =>
+        all.map((d) =>
+          d.run !== 'F-03'
+            ? d
+            : {
+                ...d,
+                flow: {
+                  ...d.flow!,
+                  steps: d.flow!.steps.map((s) => ({ ...s, sump_K: s.sump_K! - by_K, probeAbove: mist })),
+                },
+                results: d.results.map((r) =>
+                  r.quantity === 'reynolds' ? { ...r, estimate: estimate(reynolds, []) } : r,
+                ),
+              },
+        ),
+    }).page('side-by-side/F-02~F-03/');
+  const sumpOf = (sheet: typeof pair) => plainSpaces(marginOf(sheet, 'both', 'Sump.')!);
+
+  it('is said of the oil: which run was colder, and how much thicker its oil was', () => {
+    // 2100 in the other run: 2100/1750 is 1.2
+    expect(sumpOf(colder(2.4, 1750))).toBe(
+      'A1w in F-03 was run 2.4 K colder than A0w in F-02, at 150 rpm up where they lie farthest apart: its oil was 20 % thicker, which moves what is carried and what is held up.',
+    );
+    expect(sumpOf(colder(-2.4, 2520))).toContain('A0w in F-02 was run 2.4 K colder than A1w in F-03');
+    expect(sumpOf(colder(-2.4, 2520))).toContain('20 % thicker');
+    expect(sumpOf(pair)).toBe('Alike in both, within 0.0 K at every step.');
+  });
+
+  it('is not said of a probe in the mist, which the table marks', () => {
+    const mist = colder(-2, 2400, true);
+    expect(sumpOf(mist)).toBe('At no step was it read in both: how thick the oils were is not known.');
+    const cells = rowsOf(mist, 'compare-300rpm-up').find(([name]) => name === 'sump')!;
+    expect(cells.slice(1, 3)).toEqual(['58.0 °C', '60.0 °C, probe above the level']);
+  });
+
+  it('stands before pictures in oils more than twice as thick as each other', () => {
+    expect(wordsIn(colder(20, 700), 'both')).toContain('The oil of one run was 3.0 times thicker');
+    expect(wordsIn(colder(-20, 6300), 'both')).toContain('The oil of one run was 3.0 times thicker');
+    expect(wordsIn(colder(10, 1200), 'both')).not.toContain('times thicker');
+  });
+
+  it('is weighed: one grade against two observers of one step, a level without what both share', () => {
+    expect(marginOf(pair, 'both', 'One grade.')).toContain('unlike grades of Reach in 2 of 7 pairs');
+    expect(marginOf(pagesOf({ agreements: [] }).page('side-by-side/F-02~F-03/'), 'both', 'One grade.')).toBeUndefined();
+    // both runs of this book have one and the same two causes
+    expect(marginOf(pair, 'both', 'Levels.')).toContain('In the ± of both stands refitting and torque zero, which');
+    const own = pagesOf({
+      derived: (all) =>
+        all.map((d) => ({
+          ...d,
+          results: d.results.map((r) =>
+            r.quantity === 'running-level'
+              ? { ...r, estimate: estimate(r.estimate!.value, [{ cause: `readings:${d.run}`, u: 5e-4 }]) }
+              : r,
+          ),
+        })),
+    }).page('side-by-side/F-02~F-03/');
+    expect(marginOf(own, 'both', 'Levels.')).toBeUndefined();
   });
 });
 

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { seriesPages } from '../../../src/report/pages.ts';
 import type { Page, Section } from '../../../src/report/page.ts';
 import { findingOf, input } from './fixture.ts';
+import { plainSpaces } from './page-at.ts';
 import { textsOf } from './reading.ts';
 
 const pages = seriesPages(input({ findings: [findingOf('sump-odd', { run: 'S-01' })] }));
@@ -22,6 +23,12 @@ describe('the working of a figure', () => {
     // by hand: u and u/2 are 80 % and 20 % of the variance
     expect(text).toMatch(/refitting\n.*\n80 %\n14\nrefit/);
     expect(text).toMatch(/torque zero\n.*\n20 %\nfirm\nrun/);
+  });
+
+  it('says of a grade that it has no interval', () => {
+    const grade = plainSpaces(textsOf(page('series/pan/workings/F-03/reach/')));
+    expect(grade).toContain('It has no interval of its own.');
+    expect(grade).not.toContain('— is half');
   });
 
   it('keeps every condition of one subject and quantity on one page', () => {
