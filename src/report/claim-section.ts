@@ -25,7 +25,7 @@ export function claimSection(view: View, held: HeldClaim): Section {
         several
           ? prose(`It says ${counts(judged.clauses.length, 'thing')}, and holds only where all of them do.`)
           : null,
-        ...judged.clauses.map((clause) => clauseFacts(view, clause)),
+        ...judged.clauses.map((clause, i) => clauseFacts(view, clause, judged.clauses[i - 1])),
       ],
       [overrideNote(view, held), lossNote(view, held), matchNote(view, held), sureNote(view, held)],
     ),
@@ -33,14 +33,16 @@ export function claimSection(view: View, held: HeldClaim): Section {
   };
 }
 
-function clauseFacts(view: View, judged: JudgedClause): Block {
+/** A clause with the rule of the one before it does not repeat it. */
+function clauseFacts(view: View, judged: JudgedClause, before: JudgedClause | undefined): Block {
   const { clause, inFamily, why } = judged;
+  const rule = ruleSpans(view, clause);
   const runs = runSpans(view, judged);
   const other = [...changeSpans(judged), ...refitSpans(judged)];
   return facts([
     ['It says', saysSpans(view, clause)],
     ['Found', foundSpans(view, judged)],
-    ['Rule', ruleSpans(view, clause)],
+    before !== undefined && plain(ruleSpans(view, before.clause)) === plain(rule) ? null : ['Rule', rule],
     why.length === 0 ? null : ['Why it cannot be told', [`${capital(why.join('; '))}.`]],
     runs.length === 0 ? null : ['Runs', [...runs, '.']],
     other.length === 0 ? null : ['What would change it', other],

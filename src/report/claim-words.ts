@@ -4,7 +4,7 @@ import type { Cell } from '../trial/derived.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import { endsOf, thresholdText } from './claim-ends.ts';
 import { firstRun, withWord, type HeldClaim } from './claims-view.ts';
-import { articleSpan, cellDetail, figureWords, litresWords, tiltWords } from './cite.ts';
+import { articleSpan, figureWords, litresWords, tiltWords } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText } from './digits.ts';
 import type { Span } from './page.ts';
@@ -75,23 +75,23 @@ export function saysSpans(view: View, clause: Clause): Span[] {
       ...own,
       ' from ',
       ...other,
-      `, the heat made is ${thresholdText(clause)} or more.`,
+      ` the heat made accounts for ${thresholdText(clause)} or more.`,
     ];
   const head: Span[] = [`${capital(figureWords({ quantity: clause.quantity, at }))} of `, ...own];
   if (direction === 'within')
-    return [...head, ` lies within ${thresholdText(clause)} of that of `, ...other, ', either way.'];
+    return [...head, ` lies within ${thresholdText(clause)} of that of `, ...other, ' either way.'];
   return [
     ...head,
     ` is ${directionWord(clause)} than that of `,
     ...other,
-    threshold === 0 ? ', by whatever it may be.' : `, by at least ${thresholdText(clause)}.`,
+    threshold === 0 ? ' by whatever it may be.' : ` by at least ${thresholdText(clause)}.`,
   ];
 }
 
 /** The oil is named where the two differ in it, or where it is not the baseline's. */
-export function cellOf(view: View, cell: Cell, other: Cell): Span[] {
+function cellOf(view: View, cell: Cell, other: Cell): Span[] {
   const oil = cell.oil !== other.oil || cell.oil !== view.series.baseline.oil ? ` of ${cell.oil}` : '';
-  return [articleSpan(view, cell.article), `, ${cellDetail(cell).replace(/ L/, ` L${oil}`)}`];
+  return [articleSpan(view, cell.article), `, ${litresWords(cell)}${oil}${tiltWords(cell)},`];
 }
 
 /** "pinion bearing above sump, P4 less P0, 2.40 L, 12 % nose up": what differs first, what both share behind it. */

@@ -1,6 +1,7 @@
+import type { Clause } from '../trial/claim.ts';
 import type { JudgedClause } from '../trial/compared.ts';
 import { claimSection } from './claim-section.ts';
-import { askedText, claimsTitle, clauseWords, lateWords, otherWords, putBy } from './claim-words.ts';
+import { askedText, claimsTitle, clauseWords, lateWords, otherWords, pairWords, putBy } from './claim-words.ts';
 import { claimCharts } from './claims-chart.ts';
 import { claimPath, claimsOf, claimsPath, clauseFigure, type HeldClaim } from './claims-view.ts';
 import { citedValue, doubtOf } from './cite.ts';
@@ -55,6 +56,8 @@ function leadOf(held: readonly HeldClaim[]): Span[] {
 
 /** A claim that says several things has a row for each under its own. */
 function claimsTable(view: View, held: readonly HeldClaim[]): Block {
+  const pairWordsOf = (clause: Clause): string => pairWords(view, clause);
+  const clauseWordsOf = (clause: Clause): string => clauseWords(view, clause);
   return tableBlock(
     'claims_table',
     ['wide claim', 'word', 'number found', 'number 95 %', 'asked', 'put'],
@@ -62,6 +65,7 @@ function claimsTable(view: View, held: readonly HeldClaim[]): Block {
       const { claim, judged } = one;
       const [only] = judged.clauses;
       const sentence: Span[] = [link(claimPath(view, one), claim.id), ` ${claim.sentence}`];
+      const inShort = alike(claim.clauses) ? pairWordsOf : clauseWordsOf;
       const day = dateWords(claim.made).replaceAll(' ', '\u00a0');
       const put: Span[] = [`${putBy(one)}, ${day}`, ...(judged.late ? [', ', verdict(lateWords)] : [])];
       if (only !== undefined && judged.clauses.length === 1)
@@ -69,12 +73,16 @@ function claimsTable(view: View, held: readonly HeldClaim[]): Block {
       return [
         row(sentence, verdict(judged.word), '', '', '', put),
         ...judged.clauses.map((clause) =>
-          row(`– ${clauseWords(view, clause.clause)}`, wordSpans(clause), ...figureCells(view, clause), ''),
+          row(`– ${inShort(clause.clause)}`, wordSpans(clause), ...figureCells(view, clause), ''),
         ),
       ];
     }),
   );
 }
+
+/** Clauses about one quantity under one condition need not name it each time: the sentence does. */
+const alike = (clauses: readonly Clause[]): boolean =>
+  new Set(clauses.map(({ quantity, at }) => JSON.stringify([quantity, at]))).size === 1;
 
 function figureCells(view: View, { clause }: JudgedClause): readonly Span[][] {
   const figure = clauseFigure(view, clause);

@@ -38,7 +38,7 @@ function splitSection(view: View, parted: readonly Parted[], id: string): Sectio
       prose(
         'A set-up stands cooler because it makes less heat, because it sheds more of it for each kelvin, or both. The two parts add up to the whole with nothing left over (',
         link(relationPath('log-mean-rise'), 'the log-mean split'),
-        ').',
+        '). Negative is cooler than what it is compared with; ± is half a 95 % interval.',
       ),
       tableBlock(
         `${id}-table`,
@@ -50,20 +50,16 @@ function splitSection(view: View, parted: readonly Parted[], id: string): Sectio
           'number by shed',
           'number share of heat made',
         ],
-        [...parted]
-          .sort(byArticle)
-          .map(({ split, effect }) =>
-            row(
-              [articleSpan(view, split.cell.article), `, ${detail(view, split.cell)} (${effect.basis})`],
-              `${split.against.article}, ${detail(view, split.against)}`,
-              ...numbers(view, split),
-            ),
-          ),
-        'Less what it is compared with: negative is cooler. ± is half a 95 % interval.',
+        [...parted].sort(byArticle).map((each) => {
+          const { split, effect } = each;
+          return row(
+            [articleSpan(view, split.cell.article), `, ${detail(view, split.cell)} (${effect.basis})`],
+            `${split.against.article}, ${detail(view, split.against)}`,
+            ...numbers(view, each),
+          );
+        }),
       ),
-      parted.every(({ split }) => split.share !== null)
-        ? null
-        : prose('The share is not told where the whole difference is not separated.'),
+      parted.every(hasShare) ? null : prose('The share is not told where the whole difference is not separated.'),
       ...bothWays(parted).flatMap(([litres, level]) => bothWaysBlocks(view, litres, level, id)),
     ],
     [
@@ -93,10 +89,10 @@ function bothWays(parted: readonly Parted[]): readonly (readonly [Parted, Parted
 
 function bothWaysBlocks(view: View, litres: Parted, level: Parted, id: string): Block[] {
   const { cell } = litres.split;
-  const side = (name: string, { split }: Parted): PairSide => {
-    const [whole, made, shed, share] = numbers(view, split);
+  const side = (name: string, one: Parted): PairSide => {
+    const [whole, made, shed, share] = numbers(view, one);
     return {
-      title: [`${name}, ${detail(view, split.cell)}`],
+      title: [`${name}, ${detail(view, one.split.cell)}`],
       blocks: [
         facts([
           ['Final rise', whole!],
@@ -134,11 +130,15 @@ function bothWaysSpans(view: View, litres: Parted, level: Parted): Span[] {
   ];
 }
 
-const numbers = (view: View, split: Split): readonly Span[][] =>
+const numbers = (view: View, parted: Parted): readonly Span[][] =>
   (['final-rise', 'makes-less', 'sheds-more', 'makes-less-share'] as const).map((quantity) => {
-    const figure = partFigure(view, split, quantity);
+    const told = quantity !== 'makes-less-share' || hasShare(parted);
+    const figure = told ? partFigure(view, parted.split, quantity) : undefined;
     return figure === undefined ? ['not told'] : [cited(view, figure)];
   });
+
+/** A share of a difference that the standing does not separate would be a share of nothing. */
+const hasShare = ({ split, effect }: Parted): boolean => split.share !== null && effect.separated;
 
 const partFigure = (view: View, { cell, against }: Split, quantity: QuantityName) =>
   figureNamed(view, { subject: { cell, against }, quantity, at: {} });

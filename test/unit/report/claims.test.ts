@@ -178,9 +178,16 @@ describe('the rule in words', () => {
       thresholdTyped: '420 s',
     });
     expect(joined(saysSpans(view, time))).toBe(
-      'Time to 95 °C of A1 shroud, 2.40 L is longer than that of A0 pressed bowl, 2.40 L, by at least 420 s (7 min).',
+      'Time to 95 °C of A1 shroud, 2.40 L, is longer than that of A0 pressed bowl, 2.40 L, by at least 420 s (7 min).',
     );
     expect(plainSpaces(thresholdText({ ...time, thresholdTyped: '7 min' }))).toBe('7 min');
+  });
+
+  it('names the oil of both where they differ in it', () => {
+    const oiled = clause({ subject: { ...cellOf('A0'), oil: 'L2' }, threshold: 0, thresholdTyped: null });
+    expect(joined(saysSpans(view, oiled))).toBe(
+      'Final rise above ambient of A0 pressed bowl, 2.40 L of L2, is lower than that of A0 pressed bowl, 2.40 L of L1, by whatever it may be.',
+    );
   });
 
   it('names what differs first and what both share behind it', () => {
