@@ -69,6 +69,11 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
       ? []
       : conditionsDiffer({ quantity: of, series: known.series, runs: own ?? [], againstRuns: other ?? [] })),
     ...(both.some(({ figure: f }) => f?.notes.includes(pairTexts.noRepeat)) ? [texts.noScatter] : []),
+    ...(quantity === 'makes-less-share' &&
+    missing.length === 0 &&
+    !wholeApart(clause, both[0]!.figure!, both[1]!.figure!, known)
+      ? [texts.shareOfNothing]
+      : []),
   ];
   const blank = { clause, inFamily: null, runs, needed: [] };
   const estimate = why.length > 0 ? null : estimateOf(clause, both[0]!.figure!, both[1]!.figure!, known);
@@ -91,6 +96,19 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
     smallest: (interval[1] - interval[0]) / 2,
     needed: needed(clause, estimate, known),
   };
+}
+
+/** Whether the whole difference in rise is separated: by the standing where one holds it, else by its own interval. */
+function wholeApart(clause: Clause, own: CellFigure, other: CellFigure, known: Known): boolean {
+  const held = known.effects.find(
+    (e) =>
+      e.quantity === 'final-rise' &&
+      cellKey(e.cell) === cellKey(clause.subject) &&
+      cellKey(e.against) === cellKey(clause.against),
+  );
+  if (held !== undefined) return held.separated;
+  const [low, high] = ownInterval(difference(own.estimate!, other.estimate!), known.causes, known.series.coverage);
+  return low > 0 || high < 0;
 }
 
 const estimateOf = (clause: Clause, own: CellFigure, other: CellFigure, known: Known): Estimate | null =>

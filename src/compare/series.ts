@@ -59,7 +59,7 @@ export function compareSeries(record: SeriesRecord, runs: ReadonlyMap<string, De
     ...out,
     effects: [...effects, ...claimed.effects],
     claims: claimed.claims,
-    splits: splitsOf({ effects, cells, causes: table, coverage: series.coverage }),
+    splits: splitsOf({ effects, cells }),
     depends: dependsOn({ effects, series }),
     agreements,
     causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),

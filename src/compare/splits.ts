@@ -1,10 +1,9 @@
-import { combine, standardUncertainty, type CauseTable, type Estimate } from '../quantity/estimate.ts';
+import { combine, standardUncertainty, type Estimate } from '../quantity/estimate.ts';
 import { riseSplit } from '../physics/rise-split.ts';
 import type { CellFigure, Effect, Split } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
 import { cellKey } from './group.ts';
 import * as texts from './texts-claims.ts';
-import { ownInterval } from './verdict.ts';
 
 /** The four numbers a difference in final rise is made of. */
 interface Ends {
@@ -18,20 +17,15 @@ interface Ends {
  * Every difference in final rise that was compared, in its two parts: makes less, sheds more. Exact by the log-mean
  * identity, with no residue; causes that heat and rise share are carried through both.
  */
-export function splitsOf(input: {
-  effects: readonly Effect[];
-  cells: readonly CellFigure[];
-  causes: CauseTable;
-  coverage: number;
-}): Split[] {
-  const { effects, cells, causes, coverage } = input;
+export function splitsOf(input: { effects: readonly Effect[]; cells: readonly CellFigure[] }): Split[] {
+  const { effects, cells } = input;
   return effects
     .filter(({ quantity }) => quantity === 'final-rise')
     .flatMap((effect): Split[] => {
       const found = splitOf(effect.cell, effect.against, cells);
       if (found === null) return [];
-      const [low, high] = ownInterval(effect.estimate, causes, coverage);
-      const whole = low > 0 || high < 0;
+      // By the same interval that the standing separates with: a share of what may be nothing says nothing.
+      const whole = effect.separated;
       return [
         {
           cell: effect.cell,

@@ -48,6 +48,7 @@ export function standingTable(view: View, standing: Standing, id: string): Table
       'number 95 %',
       'number all together',
       'group',
+      'number places from the lowest',
       'word',
       'basis',
       ...(loss ? [`number ${reachHead(view)}`, 'number pinion bearing above sump'] : []),
@@ -64,12 +65,17 @@ function standingRow(view: View, standing: Standing, of: StandingRow, loss: bool
     figure ? doubtOf(figure) : '—',
     of.effect ? plusMinusText(standing.quantity, halfWidth(of.effect.simultaneous)) : '—',
     of.letters,
+    placesText(of.places),
     [...rowVerdict(of), ...insteadSpans(view, standing, of)],
     of.effect?.basis ?? '',
     ...(loss ? [reachSpans(view, of.cell), bearingSpans(view, of)] : []),
   );
   return of.baseline ? { ...cells, role: 'baseline' } : cells;
 }
+
+/** "1–2": the places that all pairs together leave it. */
+const placesText = (places: StandingRow['places']): string =>
+  places === null ? '—' : places[0] === places[1] ? String(places[0]) : places.join('–');
 
 function standingData(view: View, standing: Standing, xTitle: string): StandingData {
   const q: QuantityName = standing.quantity;

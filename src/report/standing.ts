@@ -2,6 +2,7 @@ import { cellName } from '../ledger/ids.ts';
 import type { Standing, StandingRow } from '../trial/compared.ts';
 import { articleSpan, cellDetail, cellFigures, cited, quantityWords } from './cite.ts';
 import { displayUnit, numberText, plusMinusText } from './digits.ts';
+import { dependsSection } from './depends.ts';
 import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
 import { capital, link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
@@ -43,6 +44,7 @@ export function standingPage(view: View): Page {
     sections: [
       ...groupsOf(view).flatMap((standings, i) => [
         groupSection(view, standings, i === 0),
+        i === 0 ? dependsSection(view) : null,
         standingSplits(view, standings[0]),
       ]),
       speedSection(view),

@@ -114,7 +114,10 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
       ['refit', 'Taken off, drained, put back and filled again. One refit is one repeat; a logged reading is not.'],
       ['bracketing baseline', 'Baseline runs before and after, so that a wandering rig is seen and taken out.'],
       ['effect', 'Change against the baseline, with its interval.'],
-      ['standing', 'Articles side by side with intervals and letters. It gives no places.'],
+      [
+        'standing',
+        'Articles side by side with intervals and letters. It gives no one place, only those that a row may take.',
+      ],
       ['group letters', 'Rows that share a letter are not separated from each other.'],
       [
         'separated',

@@ -50,6 +50,15 @@ describe('the claims of the demo', () => {
     expect(by + shed).toBeCloseTo(whole, 9);
   });
 
+  it('say on the standing page what hangs on a choice, with what reached the pinion beside it', () => {
+    const standing = demoMade().pages.find(({ path }) => path === 'series/hill-bowl/standing/')!;
+    const section = standing.sections.find(({ id }) => id === 'depends-on')!;
+    const text = JSON.stringify(section.blocks);
+    expect(text).toContain('P1~P0/spin-power@290rpm,60Cel,3.59L~2.40L');
+    expect(text).toContain('at its own temperature');
+    expect(section.margin.map(({ name }) => name)).toContain('Beside the loss.');
+  });
+
   it('hang on the fill for the roomier bowl: less at the same litres, not separated at the same level', () => {
     expect(figure('P1~P0/spin-power@290rpm,60Cel').separated).toBe(true);
     expect(figure('P1~P0/spin-power@290rpm,60Cel,3.59L~2.40L').separated).toBe(false);
