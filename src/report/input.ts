@@ -21,7 +21,7 @@ export interface SeriesInput {
   readonly media: ReadonlyMap<string, MediaFile>;
   readonly findings: readonly Finding[];
   /** What a public build held back before it came here; the pages add what they hold back themselves. */
-  readonly held: { readonly runs: number; readonly notes: number };
+  readonly held: { readonly runs: number; readonly notes: number; readonly claims: number };
   readonly audience: Audience;
 }
 

@@ -180,11 +180,14 @@ function sheetsSection(view: View) {
 }
 
 export function heldNote(view: View): MarginNote | null {
-  const { runs, notes } = view.held;
-  if (runs + notes === 0) return null;
-  const parts = [...(runs === 0 ? [] : [counts(runs, 'run')]), ...(notes === 0 ? [] : [counts(notes, 'other note')])];
-  return {
-    name: 'Held back.',
-    text: [`${capital(parts.join(' and '))} ${runs + notes === 1 ? 'is' : 'are'} not shown to the public.`],
-  };
+  const { runs, notes, claims } = view.held;
+  const all = runs + notes + claims;
+  if (all === 0) return null;
+  const counted = [
+    { n: runs, what: 'run' },
+    { n: claims, what: 'claim' },
+    { n: notes, what: 'other note' },
+  ].flatMap(({ n, what }) => (n === 0 ? [] : [counts(n, what)]));
+  const words = [counted.slice(0, -1).join(', '), ...counted.slice(-1)].filter((part) => part !== '').join(' and ');
+  return { name: 'Held back.', text: [`${capital(words)} ${all === 1 ? 'is' : 'are'} not shown to the public.`] };
 }

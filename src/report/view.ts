@@ -36,7 +36,7 @@ export interface View {
   readonly findings: readonly Finding[];
   /** Files that these readers are not to hear of. */
   readonly hidden: ReadonlySet<string>;
-  readonly held: { readonly runs: number; readonly notes: number };
+  readonly held: { readonly runs: number; readonly notes: number; readonly claims: number };
   /** Article id → index into the marks of the house. */
   readonly marks: ReadonlyMap<string, number>;
   /** "wheel rpm" on an axle, "output rpm" on a box. */
@@ -97,6 +97,7 @@ export function viewOf(input: SeriesInput): View {
     ),
     hidden: hiddenFiles,
     held: {
+      claims: input.held.claims,
       runs: input.held.runs + runs.length - visibleRuns.length,
       notes: input.held.notes + [...articles.values(), ...oils.values()].filter((note) => !shown(note)).length,
     },

@@ -237,7 +237,7 @@ export function input({
     sums: new Map(),
     media: files,
     findings,
-    held: { runs: 0, notes: 0 },
+    held: { runs: 0, notes: 0, claims: 0 },
     audience,
   };
 }
