@@ -70,4 +70,22 @@ describe('the book that the README writes out', () => {
     for (const [, script] of readme.matchAll(/npm run ([\w:]+)/g)) expect(scripts).toHaveProperty([script!]);
     for (const command of ['check', 'build', 'preview']) expect(readme).toContain(`\`dipmark ${command} [folder]`);
   });
+
+  it('has a claim that is read as it stands, and cannot be told before its runs', () => {
+    const [, claims = ''] = /^```yaml\n(claims:\n[\s\S]*?)^```/m.exec(readme) ?? [];
+    const shroud = written.get('spring/articles/P0.md')!.replace('id: P0', 'id: P1').replace('baseline', 'candidate');
+    const log = 'spring/runs/S-01.csv';
+    const files = filesOf(
+      new Map([
+        ...written,
+        ['spring/articles/P1.md', shroud],
+        ['spring/claims.md', `---\n${claims}---\n`],
+        [log, threeMinutes(written.get(log)!)],
+      ]),
+    );
+    const made = makeBook({ files, audience: 'house' });
+    expect(made.findings.filter(({ level }) => level === 'error')).toEqual([]);
+    const page = made.pages.find(({ path }) => path === 'series/spring/claims/');
+    expect(JSON.stringify(page?.sections)).toContain('cannot tell');
+  });
 });
