@@ -18,6 +18,8 @@ const beforeUnit = /(?<=\p{N}) (?=(?:%|L|mm|rpm|°C|K|W|kW|kJ|N·m|m\/s|min|s|h)
 const longest = 24;
 
 function whole(text: string, one: RegExp): string {
+  // Most cells of a table hold no hyphen, and there are many tables.
+  if (!text.includes('-')) return safe(text);
   const found = [...text.matchAll(one)].filter(([name]) => name.includes('-') && name.length <= longest);
   const ends = [0, ...found.map((match) => match.index + match[0].length)];
   const kept = found.map(
@@ -33,4 +35,6 @@ const signs: Readonly<Record<string, string>> = {
   '"': '&quot;',
   "'": '&#39;',
 };
-const safe = (text: string): string => text.replace(/[&<>"']/g, (sign) => signs[sign] ?? sign);
+const safe = (text: string): string =>
+  !special.test(text) ? text : text.replace(/[&<>"']/g, (sign) => signs[sign] ?? sign);
+const special = /[&<>"']/;
