@@ -44,13 +44,14 @@ export function clipView(
   if (!file.present) return null;
   const end_s = Math.max(0, ...derived.traces.map(({ time_s }) => time_s.at(-1) ?? 0), flow.steps.at(-1)?.to_s ?? 0);
   const pieces = piecesOf(file, end_s);
+  const drawing = file.clip.shows === 'drawing';
   return {
     id: of.id,
     source: file.source,
     address: file.address.clip,
     captions: file.address.captions,
-    title: of.title,
-    drawing: file.clip.shows === 'drawing',
+    title: drawing ? `${of.title}. A drawing, not a film` : of.title,
+    drawing,
     cues: cuesOf(view, run, file),
     steps: stepsOf(flow, pieces),
     pieces,

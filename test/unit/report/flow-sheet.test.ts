@@ -123,6 +123,11 @@ describe('the steps of a flow sheet', () => {
 describe('film and trace of a flow sheet', () => {
   const clip = firstOf(sheet, 'clip')!.clip;
 
+  it('is called a drawing where it is one', () => {
+    expect(clip.drawing).toBe(true);
+    expect(clip.title).toMatch(/A drawing, not a film$/);
+  });
+
   it('put the clip over the chart that its mark runs on', () => {
     expect(clip).toMatchObject({
       source: 'pan/runs/F-02.webm',
