@@ -132,7 +132,7 @@ describe('a clip', () => {
       Uint8Array.from([0x1a, 0x45, 0xdf, 0xa3, 0x8b, 0x42, 0x82, 0x88, ...ascii('matroska')]),
       'no WebM',
     ],
-    ['a QuickTime file', ascii('\0\0\0\x14ftypqt  \0\0\0\0qt  '), 'no WebM'],
+    ['a film in a container that browsers do not share', ascii('\0\0\0\x14ftypqt  \0\0\0\0qt  '), 'no WebM'],
     ['an MP4 that is called .webm', mp4(), 'Name it F-01.mp4'],
   ])('that is %s is left out: clip-no-film', (_, head, says) => {
     const { finding, placed, ...kept } = told(flowBook, withMedia(film, media(film, head)));
