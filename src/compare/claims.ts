@@ -4,12 +4,13 @@ import { runsNeeded } from '../statistics/power.ts';
 import { coverageFactor, tTail } from '../statistics/student.ts';
 import type { Series } from '../trial/book.ts';
 import type { Claim, ClaimWord, Clause } from '../trial/claim.ts';
-import type { CellFigure, Effect, JudgedClaim, JudgedClause, Standing } from '../trial/compared.ts';
+import type { ByTrials, CellFigure, Effect, JudgedClaim, JudgedClause, Standing } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import { quantityKinds } from '../trial/figures.ts';
+import { publishedInterval, type SeriesTrials } from './by-trials.ts';
 import { conditionsDiffer } from './conditions.ts';
 import { atKey, cellKey } from './group.ts';
-import { splitOf } from './splits.ts';
+import { splitOf, splitTrials } from './splits.ts';
 import * as pairTexts from './texts.ts';
 import * as texts from './texts-claims.ts';
 import { ownInterval, wholeWord, wordOf } from './verdict.ts';
@@ -21,6 +22,7 @@ interface Known {
   readonly runs: ReadonlyMap<string, DerivedRun>;
   readonly causes: CauseTable;
   readonly series: Series;
+  readonly trials: SeriesTrials | null;
 }
 
 /**
@@ -35,6 +37,7 @@ export function judgeClaims(claims: readonly Claim[], known: Known): { claims: J
       clauses,
       word: wholeWord(clauses.map(({ word }) => word)),
       late: isLate(claim, clauses, known),
+      indicative: [...new Set(clauses.flatMap(({ clause }) => indicativeOf(clause, known)))],
     };
   });
   const early = judged.filter(({ late }) => !late).flatMap(({ clauses }) => clauses);
@@ -48,12 +51,18 @@ export function judgeClaims(claims: readonly Claim[], known: Known): { claims: J
   };
 }
 
+const figureOf = (cell: Clause['subject'], { at, quantity }: Clause, { cells }: Known): CellFigure | undefined => {
+  const of = quantity === 'makes-less-share' ? 'final-rise' : quantity;
+  return cells.find((c) => c.quantity === of && cellKey(c.cell) === cellKey(cell) && atKey(c.at) === atKey(at));
+};
+
+const indicativeOf = (clause: Clause, known: Known): readonly string[] =>
+  [clause.subject, clause.against].flatMap((cell) => figureOf(cell, clause, known)?.indicative ?? []);
+
 function judgeClause(clause: Clause, known: Known): JudgedClause {
   const { subject, against, quantity } = clause;
   const of = quantity === 'makes-less-share' ? 'final-rise' : quantity;
-  const figure = (cell: Clause['subject']): CellFigure | undefined =>
-    known.cells.find((c) => c.quantity === of && cellKey(c.cell) === cellKey(cell) && atKey(c.at) === atKey(clause.at));
-  const both = [subject, against].map((cell) => ({ cell, figure: figure(cell) }));
+  const both = [subject, against].map((cell) => ({ cell, figure: figureOf(cell, clause, known) }));
   const words = quantityKinds[of].name;
   const missing = both.flatMap(({ cell, figure: f }) =>
     f?.estimate != null
@@ -68,7 +77,7 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
     ...(missing.length > 0
       ? []
       : conditionsDiffer({ quantity: of, series: known.series, runs: own ?? [], againstRuns: other ?? [] })),
-    ...(both.some(({ figure: f }) => f?.notes.includes(pairTexts.noRepeat)) ? [texts.noScatter] : []),
+    ...new Set(both.flatMap(({ figure: f }) => (f?.unranked == null ? [] : [unrankedWords(f.unranked)]))),
     ...(quantity === 'makes-less-share' &&
     missing.length === 0 &&
     !wholeApart(clause, both[0]!.figure!, both[1]!.figure!, known)
@@ -82,21 +91,33 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
       ...blank,
       estimate: null,
       interval: null,
+      trials: null,
       word: 'cannot tell',
       why: why.length > 0 ? why : [texts.noSplit],
       smallest: null,
     };
-  const interval = ownInterval(estimate, known.causes, known.series.coverage);
+  const trials = trialsOf(clause, estimate, known);
+  const interval = publishedInterval(ownInterval(estimate, known.causes, known.series.coverage), trials);
   return {
     ...blank,
     estimate,
     interval,
+    trials,
     word: wordOf(clause, estimate.value, interval),
     why: [],
     smallest: (interval[1] - interval[0]) / 2,
     needed: needed(clause, estimate, known),
   };
 }
+
+const unrankedWords = (why: string): string => (why === pairTexts.noRepeat ? texts.noScatter : why);
+
+const trialsOf = (clause: Clause, estimate: Estimate, { trials, cells }: Known): ByTrials | null =>
+  trials === null
+    ? null
+    : clause.quantity === 'makes-less-share'
+      ? (splitTrials(clause.subject, clause.against, cells, trials)?.share ?? null)
+      : trials.ofSum(estimate);
 
 /** Whether the whole difference in rise is separated: by the standing where one holds it, else by its own interval. */
 function wholeApart(clause: Clause, own: CellFigure, other: CellFigure, known: Known): boolean {
@@ -163,8 +184,9 @@ const weaker = ({ clause, estimate }: JudgedClause): ClaimWord =>
   clause.threshold === 0 || estimate === null || turned(clause, estimate.value) <= 0 ? 'not shown' : 'leaning';
 
 /** A difference that the claim names and no standing holds, so that it has a figure like any other. */
-function ownEffect(judged: JudgedClause, { effects, causes, cells, series }: Known): Effect[] {
-  const { clause, estimate, interval } = judged;
+function ownEffect(judged: JudgedClause, all: Known): Effect[] {
+  const { effects, causes, cells, series } = all;
+  const { clause, estimate, interval, trials } = judged;
   if (estimate === null || interval === null || clause.quantity === 'makes-less-share') return [];
   const { subject: cell, against, quantity, at } = clause;
   const known = effects.some(
@@ -176,14 +198,17 @@ function ownEffect(judged: JudgedClause, { effects, causes, cells, series }: Kno
   );
   if (known) return [];
   const dof = effectiveDof(estimate, causes);
+  const indicative = [...new Set(indicativeOf(clause, all))];
   const runsOf = (of: Clause['subject']): readonly string[] =>
     cells.find((c) => c.quantity === quantity && cellKey(c.cell) === cellKey(of) && atKey(c.at) === atKey(at))?.runs ??
     [];
   return [
     {
-      ...{ cell, against, quantity, at, estimate, interval, simultaneous: interval, dof },
+      ...{ cell, against, quantity, at, estimate, interval, trials, simultaneous: interval, dof },
+      margin: null,
+      indicative,
       k: coverageFactor(series.coverage, dof),
-      separated: interval[0] > 0 || interval[1] < 0,
+      separated: indicative.length === 0 && (interval[0] > 0 || interval[1] < 0),
       basis: 'named by the claim',
       runs: runsOf(cell),
       againstRuns: runsOf(against),

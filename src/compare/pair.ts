@@ -21,7 +21,7 @@ export function pairing(input: {
   againstRuns: readonly DerivedRun[];
   quantity: QuantityName;
   series: Series;
-  plan: Plan | null;
+  plan: Pick<Plan, 'factors'> | null;
 }): Pairing {
   const { cell, against, runs, againstRuns, series, plan } = input;
   const { tolerance } = series;

@@ -3,43 +3,64 @@ import { estimate, mean, type Cause, type Estimate, type Part } from '../quantit
 import { groupsWithDrift } from '../statistics/blocks.ts';
 import { pooledScatter } from '../statistics/scatter.ts';
 import { coverageFactor } from '../statistics/student.ts';
+import type { DayScatter, Drift, Wander } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
+import { notBracketed, wanderOf } from './baseline.ts';
 import { cellKey, type Group, type Reduced } from './group.ts';
 import * as texts from './texts.ts';
+import type { TimeBase } from './time-base.ts';
 
 /** Cells of one group with their figures, from runs that repeat each other. */
 export interface Celled {
   readonly cells: readonly { readonly cell: Cell; readonly estimate: Estimate; readonly runs: readonly Reduced[] }[];
   readonly causes: readonly Cause[];
   readonly repeatability: { readonly s: number; readonly dof: number } | null;
-  readonly drift: { readonly slope: number; readonly u: number; readonly separated: boolean } | null;
+  readonly drift: Drift | null;
+  readonly wander: Wander | null;
+  readonly days: DayScatter | null;
+  /** Why what follows from them is indicative only. */
+  readonly indicative: readonly string[];
   readonly notes: readonly string[];
   /** Null when cells may be compared; otherwise why none is. */
   readonly unranked: string | null;
 }
 
+/** How a series compares its repeats. */
+export interface Repeating {
+  readonly isSeriesCause: (id: string) => boolean;
+  readonly isBase: (cell: Cell) => boolean;
+  /** Null when no drift is taken out. */
+  readonly time: TimeBase | null;
+  /** Standard deviation of one refit that the lab knows from elsewhere, in this quantity, SI. */
+  readonly lab: number | null;
+}
+
 /**
- * Scatter from repeats: one number a refit, cell means with one linear drift over the order of runs taken out.
+ * Scatter from repeats: one number a refit, cell means with one linear drift over the time base of the series taken out.
  * What belongs to a run or a refit is inside the scatter between runs; only causes of the whole series are carried beside
  * it, and cancel in differences. Null without a single repeat.
  */
-export function repeated(group: Group, isSeriesCause: (id: string) => boolean): Celled | null {
+export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Repeating): Celled | null {
   const { reduced } = group;
   const byCell = new Map<string, Reduced[]>();
   for (const r of reduced) byCell.set(cellKey(r.run.cell), [...(byCell.get(cellKey(r.run.cell)) ?? []), r]);
   const pooled = pooledScatter([...byCell.values()].map((list) => list.map((r) => r.estimate.value)));
   if (pooled === null || pooled.dof < 2) return null;
   const family = `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
+  const at = (r: Reduced): number => time?.of(r.run) ?? 0;
   const fit =
-    pooled.dof < 4
-      ? ({ ok: false, why: 'fewer than five repeats in all' } as const)
-      : groupsWithDrift({
-          values: reduced.map((r) => r.estimate.value),
-          group: reduced.map((r) => cellKey(r.run.cell)),
-          time: reduced.map((r) => r.run.order),
-        });
+    time === null
+      ? ({ ok: false, why: 'the series says so' } as const)
+      : pooled.dof < 4
+        ? ({ ok: false, why: 'fewer than five repeats in all' } as const)
+        : groupsWithDrift({
+            values: reduced.map((r) => r.estimate.value),
+            group: reduced.map((r) => cellKey(r.run.cell)),
+            time: reduced.map(at),
+          });
   const s = fit.ok ? { s: fit.s, dof: fit.dof } : pooled;
-  const middle = reduced.reduce((sum, r) => sum + r.run.order, 0) / reduced.length;
+  const slope = fit.ok ? fit.drift.slope : 0;
+  const middle = reduced.reduce((sum, r) => sum + at(r), 0) / reduced.length;
   const driftCause: Cause = {
     id: `drift:${family}`,
     name: 'drift over the series',
@@ -51,18 +72,27 @@ export function repeated(group: Group, isSeriesCause: (id: string) => boolean): 
   };
   const cells = [...byCell].map(([key, list]) => {
     const own = mean(list.map((r) => r.estimate));
-    const meanOrder = list.reduce((sum, r) => sum + r.run.order, 0) / list.length;
-    const slope = fit.ok ? fit.drift.slope : 0;
+    const meanTime = list.reduce((sum, r) => sum + at(r), 0) / list.length;
     const parts: Part[] = [
       ...own.parts.filter((p) => isSeriesCause(p.cause)),
       { cause: `scatter:${family}:${key}`, u: s.s / Math.sqrt(list.length) },
-      ...(fit.ok ? [{ cause: driftCause.id, u: -(meanOrder - middle) * fit.drift.u }] : []),
+      ...(fit.ok ? [{ cause: driftCause.id, u: -(meanTime - middle) * fit.drift.u }] : []),
     ];
-    return { cell: list[0]!.run.cell, runs: list, estimate: estimate(own.value - slope * (meanOrder - middle), parts) };
+    return { cell: list[0]!.run.cell, runs: list, estimate: estimate(own.value - slope * (meanTime - middle), parts) };
+  });
+  const wander = wanderOf({
+    ...residuals(cells, { isBase, of: (r) => r.estimate.value - slope * (at(r) - middle) }),
+    lab,
   });
   return {
     cells,
-    unranked: null,
+    wander,
+    days: null,
+    indicative: notBracketed({ runs: reduced.map((r) => r.run), isBase: ({ cell }) => isBase(cell) }),
+    unranked:
+      wander?.wandered === true
+        ? texts.baselineWandered({ runs: wander.runs, times: wander.s / wander.against })
+        : null,
     causes: [
       driftCause,
       ...[...byCell].map(([key, list]): Cause => ({
@@ -76,15 +106,38 @@ export function repeated(group: Group, isSeriesCause: (id: string) => boolean): 
       })),
     ],
     repeatability: s,
-    drift: fit.ok
-      ? { ...fit.drift, separated: Math.abs(fit.drift.slope) > coverageFactor(0.95, fit.dof) * fit.drift.u }
-      : null,
+    drift:
+      fit.ok && time !== null
+        ? {
+            ...fit.drift,
+            over: time.over,
+            inAll: fit.drift.slope * spanOf(reduced.map(at)),
+            separated: Math.abs(fit.drift.slope) > coverageFactor(0.95, fit.dof) * fit.drift.u,
+          }
+        : null,
     notes: [
       texts.repeats({ runs: reduced.length, cells: byCell.size }),
       ...(fit.ok ? [] : [texts.tooFewForDrift(fit.why)]),
     ],
   };
 }
+
+/** What the runs lie off the fitted mean of their cell, the baseline's apart. The drift takes its degree from the others. */
+function residuals(
+  cells: Celled['cells'],
+  how: { isBase: (cell: Cell) => boolean; of: (r: Reduced) => number },
+): { own: number[]; others: number[]; othersDof: number } {
+  const off = (c: Celled['cells'][number]): number[] => c.runs.map((r) => how.of(r) - c.estimate.value);
+  const others = cells.filter((c) => !how.isBase(c.cell));
+  const repeats = others.reduce((sum, c) => sum + c.runs.length - 1, 0);
+  return {
+    own: cells.filter((c) => how.isBase(c.cell)).flatMap(off),
+    others: others.flatMap(off),
+    othersDof: repeats - 1,
+  };
+}
+
+const spanOf = (list: readonly number[]): number => Math.max(...list) - Math.min(...list);
 
 const cellWords = (c: Cell): string =>
   `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}`;
@@ -111,6 +164,9 @@ export function alone(group: Group): Celled {
     causes: [],
     repeatability: null,
     drift: null,
+    wander: null,
+    days: null,
+    indicative: [],
     notes: [texts.noRepeat],
     unranked: texts.noRepeat,
   };

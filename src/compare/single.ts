@@ -24,7 +24,7 @@ export interface RefitScatter {
  */
 export function single(
   group: Group,
-  input: { refit: RefitScatter | null; rig: Rig; series: Series; mean: LoadedMean },
+  input: { refit: RefitScatter | null; rig: Meters; series: Series; mean: LoadedMean },
 ): Celled | null {
   if (input.refit === null) return null;
   const { refit } = input;
@@ -44,9 +44,18 @@ export function single(
     causes,
     repeatability: null,
     drift: null,
+    wander: null,
+    days: null,
+    indicative: [],
     notes: [lists.every((list) => list.length === 1) ? texts.oneEach : texts.fewRepeats],
     unranked: null,
   };
+}
+
+/** What is asked of the rig: its instruments, and what hangs on which. */
+export interface Meters {
+  readonly instruments: Rig['instruments'];
+  readonly maps: readonly Pick<Rig['maps'][number], 'columns'>[];
 }
 
 /** Mean conditions of the loaded runs of a series. */
@@ -59,7 +68,7 @@ export interface LoadedMean {
 function partsFor(
   group: Group,
   r: Reduced,
-  input: { refit: RefitScatter; rig: Rig; series: Series; mean: LoadedMean },
+  input: { refit: RefitScatter; rig: Meters; series: Series; mean: LoadedMean },
   causes: Cause[],
 ): Part[] {
   const { run } = r;
@@ -123,7 +132,7 @@ function crossing(of: { t_s: number; store_s: number; toGo_K: number; rise_K: nu
 }
 
 /** How far the air speed of a run may lie off what was read: the meter's repeat, its accuracy, or what the series allows. */
-function airflowRepeat_m_s(of: { rig: Rig; series: Series }, air_m_s: number): number {
+function airflowRepeat_m_s(of: { rig: Meters; series: Series }, air_m_s: number): number {
   const meter = of.rig.instruments.find((i) => i.measures === 'airflow');
   if (meter === undefined) return of.series.tolerance.airflow_m_s / Math.sqrt(3);
   return meter.repeat ?? calibration(meter, air_m_s).u;
@@ -139,7 +148,7 @@ const answerTo = (what: 'ambient' | 'airflow'): Cause => ({
 });
 
 /** Standard uncertainty that the accuracy of the bearing probe leaves each time it is seated, K. */
-function seatOfBearingProbe_K(rig: Rig): number {
+function seatOfBearingProbe_K(rig: Meters): number {
   const column = rig.maps.flatMap((m) => m.columns).find((c) => c.is === 'pinion-bearing' && c.instrument !== null);
   const probe = rig.instruments.find((i) => i.id === column?.instrument);
   return probe === undefined ? 0 : calibration(probe, 370).u;

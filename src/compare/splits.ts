@@ -2,6 +2,7 @@ import { combine, standardUncertainty, type Estimate } from '../quantity/estimat
 import { riseSplit } from '../physics/rise-split.ts';
 import type { CellFigure, Effect, Split } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
+import type { SeriesTrials } from './by-trials.ts';
 import { cellKey } from './group.ts';
 import * as texts from './texts-claims.ts';
 
@@ -17,8 +18,12 @@ interface Ends {
  * Every difference in final rise that was compared, in its two parts: makes less, sheds more. Exact by the log-mean
  * identity, with no residue; causes that heat and rise share are carried through both.
  */
-export function splitsOf(input: { effects: readonly Effect[]; cells: readonly CellFigure[] }): Split[] {
-  const { effects, cells } = input;
+export function splitsOf(input: {
+  effects: readonly Effect[];
+  cells: readonly CellFigure[];
+  trials: SeriesTrials | null;
+}): Split[] {
+  const { effects, cells, trials } = input;
   return effects
     .filter(({ quantity }) => quantity === 'final-rise')
     .flatMap((effect): Split[] => {
@@ -33,6 +38,7 @@ export function splitsOf(input: { effects: readonly Effect[]; cells: readonly Ce
           byHeatMade: found.byHeatMade,
           byShed: found.byShed,
           share: whole ? found.share : null,
+          trials: withoutShare(trials === null ? null : splitTrials(effect.cell, effect.against, cells, trials), whole),
           runs: [...new Set([...effect.runs, ...effect.againstRuns])],
           notes: whole ? [] : [texts.shareOfNothing],
         },
@@ -40,12 +46,34 @@ export function splitsOf(input: { effects: readonly Effect[]; cells: readonly Ce
     });
 }
 
+type SplitTrials = NonNullable<Split['trials']>;
+const withoutShare = (of: SplitTrials | null, whole: boolean): Split['trials'] =>
+  of === null || whole ? of : { ...of, share: null };
+
+/** The same by trials, through the identity itself. */
+export function splitTrials(
+  cell: Cell,
+  against: Cell,
+  cells: readonly CellFigure[],
+  trials: SeriesTrials,
+): SplitTrials | null {
+  const found = splitOf(cell, against, cells);
+  if (found === null) return null;
+  const { heat, rise, heat0, rise0 } = found.ends;
+  const [byHeatMade, byShed, share] = trials.through({
+    inputs: [heat, rise, heat0, rise0],
+    relation: (v) => splitAt(v as unknown as Four),
+    linear: [found.byHeatMade, found.byShed, found.share],
+  });
+  return byHeatMade === undefined || byShed === undefined ? null : { byHeatMade, byShed, share: share ?? null };
+}
+
 /** Both parts and the share of the heat made; null where one of the four numbers is missing or not above 0. */
 export function splitOf(
   cell: Cell,
   against: Cell,
   cells: readonly CellFigure[],
-): { readonly byHeatMade: Estimate; readonly byShed: Estimate; readonly share: Estimate } | null {
+): { readonly byHeatMade: Estimate; readonly byShed: Estimate; readonly share: Estimate; readonly ends: Ends } | null {
   const of = (of_: Cell, quantity: 'final-rise' | 'heat-made'): Estimate | null =>
     cells.find((c) => c.quantity === quantity && cellKey(c.cell) === cellKey(of_))?.estimate ?? null;
   const heat = of(cell, 'heat-made');
@@ -57,7 +85,9 @@ export function splitOf(
   const parts = through(ends, (v) => splitAt(v));
   if (parts === null) return null;
   const [byHeatMade, byShed, share] = parts;
-  return byHeatMade === undefined || byShed === undefined || share === undefined ? null : { byHeatMade, byShed, share };
+  return byHeatMade === undefined || byShed === undefined || share === undefined
+    ? null
+    : { byHeatMade, byShed, share, ends };
 }
 
 type Four = readonly [number, number, number, number];

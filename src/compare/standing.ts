@@ -2,12 +2,16 @@ import { difference, effectiveDof, standardUncertainty, type CauseTable } from '
 import { compactLetters } from '../statistics/letters.ts';
 import { rankIntervals } from '../statistics/rank-intervals.ts';
 import { coverageFactor } from '../statistics/student.ts';
-import { tukeyKramer } from '../statistics/tukey.ts';
 import type { Series } from '../trial/book.ts';
 import type { CellFigure, Effect, Refusal, Standing, StandingRow } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
+import { wanderFromCauses } from './baseline.ts';
+import { publishedInterval, type SeriesTrials } from './by-trials.ts';
+import { boundedCells, cellFigures } from './cell-figures.ts';
+import { againstBaseline, apart, beyondBaseline } from './family.ts';
 import { atKey, byArticle, cellKey, type Group } from './group.ts';
+import { againstMargin } from './margin.ts';
 import { pairing } from './pair.ts';
 import type { Celled } from './repeated.ts';
 import * as texts from './texts.ts';
@@ -27,13 +31,21 @@ export function judge(input: {
   celled: Celled;
   causes: CauseTable;
   series: Series;
-  plan: Plan | null;
+  plan: Pick<Plan, 'factors'> | null;
+  /** Null where none are run, as when a choice is only tried. */
+  trials: SeriesTrials | null;
+  /** Only words are asked, as when a choice is tried: no letters, no places, and intervals of each one's own. */
+  wordsOnly?: boolean;
 }): Judged {
-  const { group, celled, causes, series, plan } = input;
+  const { group, celled: asFound, causes, series, plan, trials, wordsOnly = false } = input;
+  const isBase = (cell: Cell): boolean =>
+    cell.article === series.baseline.article &&
+    Math.abs(cell.fill_m3 - series.baseline.fill_m3) <= series.tolerance.fill_m3;
+  const celled = withWander(asFound, { isBase, causes });
   const { quantity, at, trial } = group;
   const effects: Effect[] = [];
   const refusals: Refusal[] = [];
-  const compare = (row: Row, base: Row, family: number): Effect | null => {
+  const compare = (row: Row, base: Row, rivals: readonly Row[]): Effect | null => {
     const pair = pairing({
       cell: row.cell,
       against: base.cell,
@@ -52,19 +64,27 @@ export function judge(input: {
     const u = standardUncertainty(estimate);
     const dof = effectiveDof(estimate, causes);
     const k = coverageFactor(series.coverage, dof);
-    const wide = familyFactor({ size: family, dof, celled, series });
+    const family = { row, base, rivals, celled, series, dof };
+    const wide = wordsOnly ? k : againstBaseline(family);
     const around = (half: number): readonly [number, number] => [estimate.value - half, estimate.value + half];
+    const drawn = trials?.ofSum(estimate) ?? null;
+    const both = [...row.runs, ...base.runs].map((r) => r.run);
     return {
       cell: row.cell,
       against: base.cell,
       quantity,
       at,
       estimate,
-      interval: around(k * u),
+      interval: publishedInterval(around(k * u), drawn),
+      trials: drawn,
+      margin: againstMargin({ estimate, quantity, runs: both, series, causes }),
+      indicative: celled.indicative,
       simultaneous: around(wide * u),
       k,
       dof,
-      separated: Math.abs(estimate.value) > wide * u,
+      separated:
+        celled.indicative.length === 0 &&
+        (wordsOnly ? beyondBaseline(family, Math.abs(estimate.value) / u) : Math.abs(estimate.value) > wide * u),
       basis: pair.basis,
       runs: row.runs.map((r) => r.run.run),
       againstRuns: base.runs.map((r) => r.run.run),
@@ -72,9 +92,6 @@ export function judge(input: {
     };
   };
 
-  const isBase = (cell: Cell): boolean =>
-    cell.article === series.baseline.article &&
-    Math.abs(cell.fill_m3 - series.baseline.fill_m3) <= series.tolerance.fill_m3;
   const refuse = (cell: Cell, reasons: readonly string[]): void => {
     const { article, fill_m3 } = series.baseline;
     refusals.push({ cell, against: { ...cell, article, fill_m3 }, quantity, reasons });
@@ -99,15 +116,18 @@ export function judge(input: {
     }
     if (rows.length < 2) return null;
     const family = rows.length;
-    const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, family)]));
+    const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, rows)]));
     const ranked = rows.filter((r) => r === base || judged.get(cellKey(r.cell)) !== null);
     const separated = (a: string, b: string): boolean => apart({ ranked, family, celled, causes, series }, a, b);
+    const firm = !wordsOnly && celled.unranked === null && celled.indicative.length === 0;
     const places = rankIntervals({
-      values: new Map(ranked.map((r) => [cellKey(r.cell), r.estimate.value])),
+      values: new Map(firm ? ranked.map((r) => [cellKey(r.cell), r.estimate.value]) : []),
       separated,
     });
+    const chances = trials?.lowest(ranked.map((r) => r.estimate)) ?? null;
+    const lowest = new Map(ranked.map((r, i) => [cellKey(r.cell), chances?.[i] ?? null]));
     const letters = compactLetters({
-      order: [...ranked].sort((a, b) => a.estimate.value - b.estimate.value).map((r) => cellKey(r.cell)),
+      order: (firm ? [...ranked] : []).sort((a, b) => a.estimate.value - b.estimate.value).map((r) => cellKey(r.cell)),
       separated,
     });
     for (const e of judged.values()) if (e !== null) effects.push(e);
@@ -119,8 +139,9 @@ export function judge(input: {
           cell: r.cell,
           effect: judged.get(key) ?? null,
           baseline: r === base,
-          letters: letters.get(key) ?? '',
-          places: places.get(key) ?? null,
+          letters: firm ? (letters.get(key) ?? '') : '',
+          places: firm ? (places.get(key) ?? null) : null,
+          lowest: celled.unranked === null ? (lowest.get(key) ?? null) : null,
           refused: refused?.reasons ?? [],
         };
       }),
@@ -129,7 +150,7 @@ export function judge(input: {
           .filter((b) => inTable(b.cell))
           .map((b) => ({ cell: b.cell, refused: [texts.notReached(b.at / 60)] })),
         ...mixed.map((m) => ({ cell: m.cell, refused: m.reasons })),
-      ].map((row): StandingRow => ({ ...row, effect: null, baseline: false, letters: '', places: null })),
+      ].map((row): StandingRow => ({ ...row, effect: null, baseline: false, letters: '', places: null, lowest: null })),
     ];
     const shown = [...judged.values()].filter((e): e is Effect => e !== null);
     return {
@@ -142,20 +163,33 @@ export function judge(input: {
       rows: list.sort((a, b) => byArticle(a.cell, b.cell)),
       repeatability: celled.repeatability,
       drift: celled.drift,
+      wander: celled.wander,
+      days: celled.days,
+      indicative: celled.indicative,
       smallest: shown.length === 0 ? null : Math.min(...shown.map((e) => (e.simultaneous[1] - e.simultaneous[0]) / 2)),
       notes: celled.notes,
     };
   });
   besides(celled.cells, series, (row, base) => {
-    const e = compare(row, base, 2);
+    const e = compare(row, base, [row, base]);
     if (e !== null) effects.push(e);
   });
   return {
-    cells: figures(group, celled),
+    cells: cellFigures(group, celled),
     effects,
     refusals,
     standings: standings.filter((s): s is Standing => s !== null),
   };
+}
+
+/** Runs whose scatter comes from causes: whether the baseline's own lie apart further than those allow. */
+function withWander(celled: Celled, of: { isBase: (cell: Cell) => boolean; causes: CauseTable }): Celled {
+  if (celled.repeatability !== null || celled.unranked !== null) return celled;
+  const list = celled.cells.filter(({ cell }) => of.isBase(cell)).map(({ runs }) => wanderFromCauses(runs, of.causes));
+  const wander = list.find((w) => w?.wandered === true) ?? list.find((w) => w !== null) ?? null;
+  if (wander?.wandered !== true) return { ...celled, wander };
+  const unranked = texts.baselineWandered({ runs: wander.runs, times: wander.s / wander.against });
+  return { ...celled, wander, unranked };
 }
 
 function tables(cells: readonly Row[]): { oil: string; tilt_ratio: number; rows: Row[] }[] {
@@ -194,73 +228,7 @@ function besides(cells: readonly Row[], series: Series, compare: (row: Row, base
   }
 }
 
-function apart(
-  of: { ranked: readonly Row[]; family: number; celled: Celled; causes: CauseTable; series: Series },
-  a: string,
-  b: string,
-): boolean {
-  const { ranked, family, celled, causes, series } = of;
-  const estimateOf = (key: string) => ranked.find((r) => cellKey(r.cell) === key)!.estimate;
-  const d = difference(estimateOf(a), estimateOf(b));
-  const wide = familyFactor({ size: family, dof: effectiveDof(d, causes), celled, series });
-  return Math.abs(d.value) > wide * standardUncertainty(d);
-}
-
-/**
- * Tukey–Kramer factor of the family. Degrees of freedom are those of the pooled scatter where there is one, otherwise the
- * effective ones of the pair, cut to the next lower entry of the usual printed tables: never too narrow.
- */
-function familyFactor(of: { size: number; dof: number; celled: Celled; series: Series }): number {
-  const dof = of.celled.repeatability?.dof ?? printedDof.findLast((entry) => entry <= of.dof) ?? 2;
-  return tukeyKramer({ groups: of.size, dof, coverage: 1 - of.series.familyLevel });
-}
-
-const printedDof = [2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 24, 30, 40, 60, 120, Infinity];
-
 /** Flags of the runs behind a figure, each once. */
 const inherited = (runs: Row['runs'], quantity: Group['quantity']): string[] => [
   ...new Set(runs.flatMap((r) => r.run.results.filter((x) => x.quantity === quantity).flatMap((x) => x.flags ?? []))),
 ];
-
-function figures(group: Group, celled: Celled): CellFigure[] {
-  const { quantity, at } = group;
-  const known = celled.cells.map((c): CellFigure => ({
-    cell: c.cell,
-    quantity,
-    at,
-    estimate: c.estimate,
-    bound: null,
-    runs: c.runs.map((r) => r.run.run),
-    notes: celled.notes,
-  }));
-  return [
-    ...known,
-    ...boundedCells(group).map((b): CellFigure => ({
-      cell: b.cell,
-      quantity,
-      at,
-      estimate: null,
-      bound: { side: b.side, at: b.at },
-      runs: b.runs,
-      notes: [texts.notReached(b.at / 60)],
-    })),
-  ];
-}
-
-/** Cells with a run that only bounds the quantity: what holds for all such runs of the cell. */
-function boundedCells(
-  group: Group,
-): { readonly cell: Cell; readonly side: 'above' | 'below'; readonly at: number; readonly runs: string[] }[] {
-  const byCell = new Map<string, (typeof group.bounded)[number][]>();
-  for (const b of group.bounded) byCell.set(cellKey(b.run.cell), [...(byCell.get(cellKey(b.run.cell)) ?? []), b]);
-  return [...byCell.values()].map((list) => {
-    const { side, run } = list[0]!;
-    const ends = list.map((b) => b.at);
-    return {
-      cell: run.cell,
-      side,
-      at: side === 'above' ? Math.min(...ends) : Math.max(...ends),
-      runs: list.map((b) => b.run.run),
-    };
-  });
-}

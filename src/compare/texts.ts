@@ -59,3 +59,15 @@ export const tooFewForDrift = (why: string): string => `drift over the series is
 
 export const repeats = (s: { runs: number; cells: number }): string =>
   `scatter pooled over ${s.runs} runs of ${s.cells} cells; the unit of repeat is the refit`;
+
+export const baselineOnce = 'the baseline was run once only, so that drift is not known';
+
+export const baselineNotAgain = (run: string): string =>
+  `the baseline was not run again after ${run}, so that drift since then is not known`;
+
+export const oneDay = 'all runs are of one day: what another day does is not in the intervals';
+
+export const notSettled = (states: readonly string[]): string => `rig state ${states.join(', ')} had not settled`;
+
+export const baselineWandered = (of: { runs: number; times: number }): string =>
+  `baseline wandered: its ${of.runs} runs scatter ${fixed(of.times, 1)} times as much as they may, drift taken out`;

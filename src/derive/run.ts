@@ -1,5 +1,6 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Cause } from '../quantity/estimate.ts';
+import { readInstant } from '../quantity/time.ts';
 import { logLogLine, type LogLogLine } from '../physics/viscosity.ts';
 import type { Article } from '../trial/article.ts';
 import type { Series } from '../trial/book.ts';
@@ -98,6 +99,7 @@ export function assembled(
     rigState: run.rigState,
     order: run.order,
     startedDay: run.started.slice(0, 10),
+    clock_s: [epoch_s(run.started), epoch_s(run.ended)],
     conditions: {
       ambient_K: (ambient && known(meanOf(ambient))) ?? (run.ambient.start_K + run.ambient.end_K) / 2,
       airflow_m_s: (air && known(meanOf(air))) ?? run.airflow_m_s,
@@ -118,6 +120,12 @@ export function assembled(
     remarks: own.remarks ?? [],
     findings: [...ready.findings, ...(own.findings ?? [])],
   };
+}
+
+/** The note was read with this very form, so that it cannot be unclear here. */
+function epoch_s(written: string): number {
+  const read = readInstant(written);
+  return read.ok ? read.value.epoch_s : NaN;
 }
 
 function leftOut(of: {

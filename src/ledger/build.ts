@@ -1,13 +1,15 @@
 import { effectiveDof, standardUncertainty, type Cause, type CauseTable, type Estimate } from '../quantity/estimate.ts';
 import { coverageFactor } from '../statistics/student.ts';
-import type { CellFigure, ComparedSeries, Effect } from '../trial/compared.ts';
+import type { ByTrials, CellFigure, ComparedSeries, Effect } from '../trial/compared.ts';
 import type { DerivedRun, Given, Result } from '../trial/derived.ts';
 import { quantityKinds, shown, shownDifference, type QuantityName } from '../trial/figures.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import type { Figure } from './figure.ts';
 import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from './ids.ts';
-import type { BudgetRow, Ledger, Working } from './ledger.ts';
+import { budgetOf } from './budget.ts';
+import type { Ledger, Working } from './ledger.ts';
 import { agreementFigures, isGrade, notUsable } from './agreements.ts';
+import { effectNotes } from './effect-notes.ts';
 import { methodVersion } from './method.ts';
 import { oilFigures, type SheetFigure } from './oils.ts';
 import { splitFigures } from './splits.ts';
@@ -95,21 +97,35 @@ function maker(input: {
       : [];
 
   /** Value, interval and budget of an estimate in the unit it is shown in. Where no cause is known there is no interval. */
-  const numbers = (quantity: QuantityName, e: Estimate, isDifference: boolean) => {
+  const numbers = (quantity: QuantityName, e: Estimate, isDifference: boolean, trials: ByTrials | null) => {
     const toShown = isDifference ? shownDifference : shown;
     const u_SI = standardUncertainty(e);
     const dof = effectiveDof(e, causes);
     const k = coverageFactor(coverage, dof);
     const value = toShown(quantity, e.value);
     const u = shownDifference(quantity, u_SI);
+    const ends = (of: readonly [number, number]) =>
+      [toShown(quantity, of[0]), Math.min(toShown(quantity, of[1]), mostOf(quantity))] as const;
+    const linear = [value - k * u, Math.min(value + k * u, mostOf(quantity))] as const;
+    const published = trials === null || trials.agrees ? linear : ends(trials.interval);
     const known = Number.isFinite(k * u) && (e.parts.length > 0 || byDefinition.has(quantity));
     return {
       value,
-      interval: known ? ([value - k * u, Math.min(value + k * u, mostOf(quantity))] as const) : ([null, null] as const),
-      k: known ? k : null,
+      interval: known ? published : ([null, null] as const),
+      k: known ? (trials === null || trials.agrees ? k : (published[1] - published[0]) / 2 / u) : null,
       dof: known && Number.isFinite(dof) ? dof : null,
       u: known ? u : null,
       budget: budgetOf(quantity, e, causes),
+      trials:
+        trials === null || compared.seed === null
+          ? null
+          : {
+              ...trials,
+              interval: ends(trials.interval),
+              u: trials.u === null ? null : shownDifference(quantity, trials.u),
+              linear,
+              seed: compared.seed,
+            },
     };
   };
 
@@ -117,7 +133,7 @@ function maker(input: {
     const { quantity, subject, at } = name;
     const cell = 'cell' in subject ? subject.cell : null;
     const isDifference = 'cell' in subject && subject.against !== undefined;
-    const n = e === null ? null : numbers(quantity, e, isDifference);
+    const n = e === null ? null : numbers(quantity, e, isDifference, rest.trials ?? null);
     const edge = rest.bound === null ? null : shown(quantity, rest.bound.at);
     const id = figureId(name, naming);
     const figure: Figure = {
@@ -139,11 +155,14 @@ function maker(input: {
       inputs: rest.inputs,
       relation: rest.relation,
       method: rest.method,
-      notes: rest.notes,
+      notes: n?.trials?.agrees === false ? [...rest.notes, byTrialsNote] : rest.notes,
     };
     return {
       figure,
-      working: { figure: id, given: rest.given, steps: rest.steps, budget: n?.budget ?? [], u: n?.u ?? null },
+      working: {
+        ...{ figure: id, given: rest.given, steps: rest.steps },
+        ...{ budget: n?.budget ?? [], trials: n?.trials ?? null, u: n?.u ?? null },
+      },
     };
   };
 
@@ -212,15 +231,16 @@ function maker(input: {
         bound: null,
         class: 'derived from measurement',
         separated: e.separated,
+        trials: e.trials,
         inputs: filesOf([...e.runs, ...e.againstRuns]),
         relation: 'difference',
         method: 'compare/effect-against-baseline',
-        notes: [e.basis, ...e.notes],
+        notes: effectNotes(e),
         given: [],
         steps: [
           {
-            says: 'Half-width of the simultaneous interval that decides whether it is separated',
-            formula: 'q/√2·u',
+            says: 'Half-width of the simultaneous interval against the baseline that decides whether it is separated',
+            formula: 'd·u',
             value: shownDifference(e.quantity, (e.simultaneous[1] - e.simultaneous[0]) / 2),
             unit: quantityKinds[e.quantity].unit,
           },
@@ -229,6 +249,7 @@ function maker(input: {
     ofSheet: (o: SheetFigure): Made =>
       build({ subject: o.subject, quantity: o.quantity, at: o.at }, o.estimate, {
         bound: null,
+        trials: o.trials ?? null,
         class: 'derived from measurement',
         inputs: (o.files ?? [o.file]).map(file),
         relation: o.relation,
@@ -239,6 +260,9 @@ function maker(input: {
       }),
   };
 }
+
+const byTrialsNote =
+  'the interval is the one by trials: at an end the linear one lies off by more than the numerical tolerance';
 
 const mostOf = (quantity: QuantityName): number => {
   const kind: { readonly most?: number } = quantityKinds[quantity];
@@ -259,6 +283,7 @@ interface RestOf {
   readonly band?: NonNullable<Result['band']>;
   readonly class: Figure['class'];
   readonly separated?: boolean;
+  readonly trials?: ByTrials | null;
   readonly inputs: Figure['inputs'];
   readonly relation: string;
   readonly method: string;
@@ -273,21 +298,3 @@ const sameAt = (a: Result['at'], b: Result['at']): boolean =>
   a.limit_K === b.limit_K &&
   a.basis === b.basis &&
   a.direction === b.direction;
-
-/** Largest first. Scatter of refits of several cells is one line, calibration of one instrument another. */
-function budgetOf(quantity: QuantityName, e: Estimate, causes: CauseTable): BudgetRow[] {
-  const variance = e.parts.reduce((sum, p) => sum + p.u ** 2, 0);
-  return e.parts
-    .map((p): BudgetRow => {
-      const cause = causes.get(p.cause);
-      return {
-        cause: p.cause,
-        name: cause?.name ?? p.cause,
-        u: Math.abs(shownDifference(quantity, p.u)),
-        share: variance === 0 ? 0 : p.u ** 2 / variance,
-        dof: cause?.dof ?? Infinity,
-        scope: cause?.scope ?? 'run',
-      };
-    })
-    .sort((a, b) => b.share - a.share || (a.cause < b.cause ? -1 : 1));
-}

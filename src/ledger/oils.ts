@@ -3,6 +3,7 @@ import type { PlusMinus } from '../quantity/quantity.ts';
 import { density_kg_m3 } from '../physics/density.ts';
 import { logLogLine, viscosityAt_m2_s } from '../physics/viscosity.ts';
 import { reportedIndex, viscosityIndex } from '../physics/viscosity-index.ts';
+import type { ByTrials } from '../trial/compared.ts';
 import type { At, Given } from '../trial/derived.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { Oil } from '../trial/oil.ts';
@@ -23,6 +24,8 @@ export interface SheetFigure {
   readonly relation: string;
   readonly given: readonly Given[];
   readonly causes?: readonly Cause[];
+  /** Where trials were run through a relation that is not linear. */
+  readonly trials?: ByTrials | null;
 }
 
 /** Viscosity at the reference temperatures of the series and 100 °C, density there, and the viscosity index. */

@@ -20,9 +20,18 @@ export function splitFigures(record: SeriesRecord, compared: ComparedSeries, nam
       notes: split.notes,
     };
     return [
-      { ...shared, quantity: 'makes-less', estimate: split.byHeatMade },
-      { ...shared, quantity: 'sheds-more', estimate: split.byShed },
-      ...(split.share === null ? [] : [{ ...shared, quantity: 'makes-less-share' as const, estimate: split.share }]),
+      { ...shared, quantity: 'makes-less', estimate: split.byHeatMade, trials: split.trials?.byHeatMade ?? null },
+      { ...shared, quantity: 'sheds-more', estimate: split.byShed, trials: split.trials?.byShed ?? null },
+      ...(split.share === null
+        ? []
+        : [
+            {
+              ...shared,
+              quantity: 'makes-less-share' as const,
+              estimate: split.share,
+              trials: split.trials?.share ?? null,
+            },
+          ]),
     ];
   });
 }

@@ -1,5 +1,7 @@
 import type { Reading } from '../finding/finding.ts';
-import type { Series } from '../trial/book.ts';
+import { driftBases, type Series } from '../trial/book.ts';
+import { claimQuantities } from '../trial/claim.ts';
+import { thresholds } from './claim-fields.ts';
 import {
   assumed,
   code,
@@ -14,6 +16,7 @@ import {
   shaped,
   text,
   whole,
+  words,
 } from './fields.ts';
 import type { Note } from './note.ts';
 import { fillVolume, outputSpeed, rising, sumpTemperature } from './plan.ts';
@@ -64,6 +67,16 @@ const agreement = group({
   kappa: assumed(number('0.6', [0, 1]), '0.6', 'The least quadratic-weighted kappa.'),
 });
 
+const marginField = (of: (typeof thresholds)['shed']) =>
+  optional(quantity(of.dimension, of.like, { hard: of.hard }), 'The largest difference that does not matter.');
+const marginQuantities = claimQuantities.filter((q) => q !== 'makes-less-share');
+const margins = group({
+  declared: required(day, 'A margin chosen after the data is no margin.'),
+  ...(Object.fromEntries(marginQuantities.map((q) => [q, marginField(thresholds[q])])) as Readonly<
+    Record<(typeof marginQuantities)[number], ReturnType<typeof marginField>>
+  >),
+});
+
 /** `<series>/series.md` */
 export const seriesKind = group({
   format: required(whole('1', [1, 1]), 'It says by which rules the folder is read.'),
@@ -91,6 +104,21 @@ export const seriesKind = group({
   reference: required(reference, 'Runs are compared under one set of conditions.'),
   tolerance: assumed(tolerance, '', 'Runs that differ by more are not compared.'),
   agreement: assumed(agreement, '', 'Grades of two observers are used when they agree this far.'),
+  margins: optional(
+    margins,
+    'Differences too small to matter; only a margin declared before the data can call two articles equal.',
+  ),
+  drift: assumed(
+    group({
+      over: assumed(
+        words(...driftBases),
+        'running-time',
+        'Over what one drift common to all runs is taken out; none leaves it in.',
+      ),
+    }),
+    '',
+    'A gearset runs in and an oil ages while the articles take their turns.',
+  ),
   coverage: assumed(
     quantity('ratio', '95 %', { hard: ['50 %', '99.99 %'] }),
     '95 %',
@@ -148,6 +176,19 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
         outputSpeed_ratio: t.speed.value,
         tilt_ratio: t.tilt.value,
       },
+      margins:
+        v.margins === null
+          ? null
+          : {
+              declared: v.margins.declared,
+              by: new Map(
+                marginQuantities.flatMap((q) => {
+                  const size = v.margins?.[q];
+                  return size == null ? [] : [[q, size.value] as const];
+                }),
+              ),
+            },
+      driftOver: v.drift.over,
       coverage: v.coverage.value,
       familyLevel: v.family.value,
       refit_Nm: v['repeat-rule']?.['refit-torque'].value ?? null,

@@ -86,6 +86,7 @@ export function standingSentence(view: View, standing: Standing): Span[] {
     ...sentence('less', [words.less(noun), ...than]),
     ...sentence('more', [words.more(noun), ...than]),
     ...sentence('not separated', [verdict('Not separated'), ': ']),
+    ...sentence('indicative', [verdict('Indicative'), ': ']),
     ...sentence('not ranked', [verdict('Not ranked'), ': ']),
   ];
   return spans.length === 0
@@ -101,6 +102,7 @@ export function rowVerdict(row: StandingRow): Span[] {
       verdict('not ranked'),
       row.refused.length === 0 ? '' : ` (${row.refused.map(reasonWords).join('; ')})`,
     ].filter((s) => s !== '');
+  if (row.effect.indicative.length > 0) return [verdict('indicative')];
   return [verdict(row.effect.separated ? 'separated' : 'not separated')];
 }
 
@@ -136,6 +138,7 @@ export const reasonWords = (reason: string): string => reason.replace(/: not ran
 
 function sideOf({ effect }: StandingRow): string {
   if (effect === null) return 'not ranked';
+  if (effect.indicative.length > 0) return 'indicative';
   if (!effect.separated) return 'not separated';
   return effect.estimate.value < 0 ? 'less' : 'more';
 }

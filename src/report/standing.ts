@@ -67,7 +67,13 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
       isLoss(lead.quantity) ? lossNotice(view, lead) : null,
       ...otherConditions(view, others, id),
     ],
-    [sureNote(view, lead), driftNote(view, lead), smallestNote(lead), lead.notes.length === 0 ? null : notesNote(lead)],
+    [
+      indicativeNote(lead),
+      sureNote(view, lead),
+      driftNote(view, lead),
+      smallestNote(lead),
+      lead.notes.length === 0 ? null : notesNote(lead),
+    ],
   );
   return first ? whole : { ...whole, inIndex: capital(whereWords(view, lead).replace(/^By /, '')) };
 }
@@ -128,12 +134,24 @@ function driftNote(view: View, { drift, quantity, against }: Standing): MarginNo
     name: 'Drift.',
     text: [
       drift.separated
-        ? 'The baseline wandered over the order of runs, and the wander is taken out: '
+        ? 'The runs drift together, and the drift is taken out: '
         : 'No drift of the baseline is separated from zero: ',
       articleSpan(view, against.article),
-      `, ${cellDetail(against)}, one standard uncertainty of the slope ${spread(quantity, drift.u)} a run.`,
+      `, ${cellDetail(against)}, one standard uncertainty of the slope ${spread(quantity, drift.u)} ${driftUnit[drift.over]}.`,
     ],
   };
+}
+
+const driftUnit = {
+  'running-time': 'an hour of running',
+  'clock-time': 'an hour by the clock',
+  order: 'a run',
+  none: '',
+} as const;
+
+/** What keeps a table from being more than indicative. */
+function indicativeNote({ indicative }: Standing): MarginNote | null {
+  return indicative.length === 0 ? null : listNote('Indicative only.', indicative);
 }
 
 function smallestNote(standing: Standing): MarginNote | null {

@@ -1,4 +1,9 @@
+import type { QuantityName } from './figures.ts';
 import type { NoteHead } from './note.ts';
+
+/** Time base of the drift: hours run since the first run, hours by the clock, the order of runs; or no drift is fitted. */
+export const driftBases = ['running-time', 'clock-time', 'order', 'none'] as const;
+export type DriftOver = (typeof driftBases)[number];
 
 /** `book.md`: the lab and its book. */
 export interface Book extends NoteHead {
@@ -46,6 +51,13 @@ export interface Series extends NoteHead {
   };
   /** When grades of two observers may be used: share within one grade, and quadratic-weighted kappa. */
   readonly agreement: { readonly withinOne_ratio: number; readonly kappa: number };
+  /**
+   * Differences that do not matter, SI, by quantity, and the day they were declared; null when none was. A margin counts
+   * only for data taken after that day.
+   */
+  readonly margins: { readonly declared: string; readonly by: ReadonlyMap<QuantityName, number> } | null;
+  /** Over what a drift common to all cells is taken out. */
+  readonly driftOver: DriftOver;
   readonly coverage: number;
   readonly familyLevel: number;
   /** The lab's own figure for the scatter of a refit on spin torque, if it keeps one; N·m. */

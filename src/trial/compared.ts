@@ -1,7 +1,9 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
+import type { DriftOver } from './book.ts';
 import type { ClaimWord, Clause } from './claim.ts';
 import type { At, Cell } from './derived.ts';
+import type { Factorial } from './factorial.ts';
 import type { QuantityName } from './figures.ts';
 import type { Graded, GradeKind, StepName } from './flow.ts';
 import type { TrialKind } from './plan.ts';
@@ -15,6 +17,34 @@ export interface CellFigure {
   readonly bound: null | { readonly side: 'above' | 'below'; readonly at: number };
   readonly runs: readonly string[];
   readonly notes: readonly string[];
+  /** Null when it may be compared; otherwise why neither it nor any other cell of its group is. */
+  readonly unranked: string | null;
+  /** Why a comparison of its group is indicative only; empty when nothing stands in the way. */
+  readonly indicative: readonly string[];
+}
+
+/** An interval by trials (JCGM 101): causes are drawn once a trial for the whole series. SI. */
+export interface ByTrials {
+  readonly interval: readonly [number, number];
+  /** Standard deviation of the trials; null where a t of two degrees or fewer has none. */
+  readonly u: number | null;
+  readonly draws: number;
+  /** False when the ends had not settled to the numerical tolerance at the most draws allowed. */
+  readonly met: boolean;
+  /** Both ends of the linear interval lie within the numerical tolerance of these (JCGM 101, clause 8). */
+  readonly agrees: boolean;
+  /** Shortest interval instead of equal tails: the outcome is skewed. */
+  readonly shortest: boolean;
+}
+
+/** A difference held against the margin that was declared before its data. SI. */
+export interface AgainstMargin {
+  readonly margin: number;
+  /** Interval of two one-sided tests: 90 % at a family level of 5 %. */
+  readonly interval: readonly [number, number];
+  readonly equal: boolean;
+  /** Null where neither more nor less is a merit of the quantity. */
+  readonly noWorse: boolean | null;
 }
 
 /** One cell against another: value less baseline. */
@@ -24,8 +54,14 @@ export interface Effect {
   readonly quantity: QuantityName;
   readonly at: At;
   readonly estimate: Estimate;
-  /** Own 95 % interval of this difference, SI. */
+  /** Own 95 % interval of this difference, SI: the linear one, or that by trials where the two disagree. */
   readonly interval: readonly [number, number];
+  /** Null where no trials were run. */
+  readonly trials: ByTrials | null;
+  /** Null where no margin was declared before the data. */
+  readonly margin: AgainstMargin | null;
+  /** Why it is indicative only: then nothing is called separated. */
+  readonly indicative: readonly string[];
   /** Simultaneous interval over the family of the standing; the one that separates. */
   readonly simultaneous: readonly [number, number];
   readonly k: number;
@@ -60,7 +96,40 @@ export interface StandingRow {
   readonly letters: string;
   /** First and last place it may take, counted from the lowest; null where it is not ranked. */
   readonly places: readonly [number, number] | null;
+  /** Share of the trials in which this row lies lowest of those ranked; null without trials. Never a verdict. */
+  readonly lowest: number | null;
   readonly refused: readonly string[];
+}
+
+/** One linear drift common to all cells, taken out of them. */
+export interface Drift {
+  /** Per hour of running or clock time, or per run. SI. */
+  readonly slope: number;
+  readonly u: number;
+  readonly separated: boolean;
+  readonly over: DriftOver;
+  /** What it comes to between the first and the last run. */
+  readonly inAll: number;
+}
+
+/** Scatter of the baseline's own runs, after the drift, held against that of the others. */
+export interface Wander {
+  readonly runs: number;
+  /** Standard deviation of the baseline's runs, and what it may be. SI. */
+  readonly s: number;
+  readonly against: number;
+  /** Chance of so much, were the baseline no worse than the others. */
+  readonly p: number;
+  readonly wandered: boolean;
+}
+
+/** Whether a day adds scatter to repeats. SI. */
+export interface DayScatter {
+  readonly days: number;
+  readonly ratio: number;
+  readonly p: number;
+  readonly s_day: number;
+  readonly separated: boolean;
 }
 
 /** One table: one quantity at one condition, one oil. Rows in order of article id, then fill. */
@@ -75,7 +144,13 @@ export interface Standing {
   /** Pooled standard deviation of one refit, its degrees of freedom; null where causes stand in for repeats. */
   readonly repeatability: { readonly s: number; readonly dof: number } | null;
   /** Slope over the order of runs, per run, with its standard uncertainty. */
-  readonly drift: { readonly slope: number; readonly u: number; readonly separated: boolean } | null;
+  readonly drift: Drift | null;
+  /** How far the baseline wanders from itself; null where it was not run often enough to say. */
+  readonly wander: Wander | null;
+  /** Whether days add to the scatter of refits; null where the plan does not allow to tell. */
+  readonly days: DayScatter | null;
+  /** Why the whole table is indicative only; empty when nothing stands in the way. */
+  readonly indicative: readonly string[];
   /** Smallest difference that these runs could have separated. */
   readonly smallest: number | null;
   readonly notes: readonly string[];
@@ -118,6 +193,8 @@ export interface Split {
   readonly byShed: Estimate;
   /** Of the whole difference, by the heat made; null where the whole is not separated from nothing. */
   readonly share: Estimate | null;
+  /** Through the identity itself, trial by trial; null where no trials were run. */
+  readonly trials: { readonly byHeatMade: ByTrials; readonly byShed: ByTrials; readonly share: ByTrials | null } | null;
   readonly runs: readonly string[];
   readonly notes: readonly string[];
 }
@@ -139,8 +216,9 @@ export interface JudgedClause {
   readonly clause: Clause;
   /** Subject less against, or the share itself; null where it cannot be told. SI. */
   readonly estimate: Estimate | null;
-  /** Its own 95 % interval, SI. */
+  /** Its own 95 % interval, SI: the linear one, or that by trials where the two disagree. */
   readonly interval: readonly [number, number] | null;
+  readonly trials: ByTrials | null;
   readonly word: ClaimWord;
   /** The word when every claim made before its data is one of a family (Holm); null where it is the same. */
   readonly inFamily: ClaimWord | null;
@@ -159,12 +237,17 @@ export interface JudgedClaim {
   readonly word: ClaimWord;
   /** Made on or after the day of the first run it rests on. */
   readonly late: boolean;
+  /** Why its word is indicative only; empty when nothing stands in the way. */
+  readonly indicative: readonly string[];
 }
 
 export interface ComparedSeries {
+  /** What the trials are drawn from, printed; null without trials. */
+  readonly seed: string | null;
   readonly claims: readonly JudgedClaim[];
   readonly splits: readonly Split[];
   readonly depends: readonly Depends[];
+  readonly factorials: readonly Factorial[];
   readonly agreements: readonly Agreement[];
   readonly cells: readonly CellFigure[];
   readonly effects: readonly Effect[];

@@ -195,6 +195,8 @@ export interface DerivedRun {
   /** Position in the order of the series; the time base of drift. */
   readonly order: number;
   readonly startedDay: string;
+  /** Start and end, seconds since 1970-01-01T00:00:00Z. */
+  readonly clock_s: readonly [number, number];
   readonly conditions: {
     readonly ambient_K: number | null;
     readonly airflow_m_s: number | null;

@@ -82,7 +82,12 @@ describe('a cell held against itself', () => {
         ),
       );
       const [group] = groupsOf(new Map(runs.map((r) => [r.run, r])));
-      const celled = repeated(group!, (id) => id.startsWith('calibration'))!;
+      const celled = repeated(group!, {
+        isSeriesCause: (id) => id.startsWith('calibration'),
+        isBase: ({ article }) => article === 'A0',
+        time: { over: 'order', of: ({ order }) => order },
+        lab: null,
+      })!;
       const [a, b] = celled.cells.map((c) => c.estimate) as [Estimate, Estimate];
       expect(difference(a, a)).toEqual({ value: 0, parts: [] });
       expect(standardUncertainty(difference(a, a))).toBe(0);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { coverageTogether, dunnett } from '../../src/statistics/dunnett.ts';
+import { coverageTogether, dunnett, sharedByRuns } from '../../src/statistics/dunnett.ts';
 import { holm } from '../../src/statistics/holm.ts';
 import { coverageFactor } from '../../src/statistics/student.ts';
 import { oneWayAnova } from '../../src/statistics/scatter.ts';
@@ -14,13 +14,17 @@ describe('all candidates against one baseline (Dunnett 1964, two-sided 5 % table
     { candidates: 4, dof: 20, printed: '2.65' },
     { candidates: 5, dof: 20, printed: '2.73' },
   ])('$candidates candidates, $dof degrees: $printed', ({ candidates, dof, printed }) => {
-    const d = dunnett({ baselineRuns: 4, runs: Array.from({ length: candidates }, () => 4), dof, coverage: 0.95 });
+    const d = dunnett({
+      shared: sharedByRuns({ baselineRuns: 4, runs: Array.from({ length: candidates }, () => 4) }),
+      dof,
+      coverage: 0.95,
+    });
     expect(d).toAgreeWithPrinted(printed);
   });
 
   it('lies between one comparison and Bonferroni, also with few and unequal runs and a scatter known for sure', () => {
     for (const dof of [1, 2, 5.5, Infinity]) {
-      const d = dunnett({ baselineRuns: 3, runs: [1, 2, 2, 5], dof, coverage: 0.95 });
+      const d = dunnett({ shared: sharedByRuns({ baselineRuns: 3, runs: [1, 2, 2, 5] }), dof, coverage: 0.95 });
       expect(d).toBeGreaterThan(coverageFactor(0.95, dof));
       expect(d).toBeLessThan(coverageFactor(1 - 0.05 / 4, dof));
     }
@@ -37,7 +41,7 @@ it('blood counts with 6, 4 and 5 animals: adjusted tails 0.620 and 0.0058 (data 
   const tail = (i: number) => {
     const u = anova.s * Math.sqrt(1 / groups[i]!.length + 1 / 6);
     const d = Math.abs(anova.means[i]! - anova.means[0]!) / u;
-    return 1 - coverageTogether({ baselineRuns: 6, runs: [4, 5], dof: anova.dofWithin, d });
+    return 1 - coverageTogether({ shared: sharedByRuns({ baselineRuns: 6, runs: [4, 5] }), dof: anova.dofWithin, d });
   };
   expect(tail(1)).toAgreeWithPrinted('0.620');
   expect(tail(2)).toAgreeWithPrinted('0.0058');

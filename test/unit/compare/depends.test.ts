@@ -25,6 +25,7 @@ const effect = (
   k: 2,
   dof: Infinity,
   separated,
+  ...{ trials: null, margin: null, indicative: [] },
   basis: 'same litres',
   runs: [],
   againstRuns: [],

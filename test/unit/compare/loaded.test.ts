@@ -4,7 +4,7 @@ import { estimate, standardUncertainty } from '../../../src/quantity/estimate.ts
 import type { ComparedSeries } from '../../../src/trial/compared.ts';
 import type { Cell, DerivedRun, Result } from '../../../src/trial/derived.ts';
 import type { QuantityName } from '../../../src/trial/figures.ts';
-import { cell, derived, record, spinRun } from './runs.ts';
+import { cell, derived, record, spinRun, dayOf } from './runs.ts';
 
 const result = (quantity: QuantityName, value: number | null, at: Result['at'] = {}): Result => ({
   quantity,
@@ -36,6 +36,7 @@ function loaded(of: {
     run: `H-${count}`,
     trial: 'heat-up',
     order: count,
+    startedDay: dayOf(count),
     cell: cell({ article, ...of.cell }),
     rigState: of.rigState ?? 'Q1-a',
     conditions: { airflow_m_s: 4, ...of.conditions },
@@ -110,7 +111,7 @@ describe('loaded runs, one of each', () => {
 describe('loaded runs that repeat each other', () => {
   const thrice = (article: string, rises: readonly number[]) => rises.map((rise_K) => loaded({ article, rise_K }));
   it('are ranked by their own scatter, with no spin run in the series', () => {
-    const c = compared([...thrice('P0', [84, 84.5, 83.5]), ...thrice('P1', [75, 75.5, 74.5])]);
+    const c = compared([...thrice('P0', [84, 84.5]), ...thrice('P1', [75, 75.5, 74.5]), ...thrice('P0', [83.5])]);
     expect(effectOf(c, 'final-rise')!.separated).toBe(true);
     // pooled over two cells of three: s = 0.5 K by hand, four degrees of freedom less one for drift
     expect(c.standings.find((s) => s.quantity === 'final-rise')!.repeatability!.dof).toBe(3);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { groupsOf } from '../../../src/compare/group.ts';
-import { repeated } from '../../../src/compare/repeated.ts';
+import { repeated, type Repeating } from '../../../src/compare/repeated.ts';
 import { judge } from '../../../src/compare/standing.ts';
 import { difference, effectiveDof, standardUncertainty, type Cause } from '../../../src/quantity/estimate.ts';
 import { tukeyKramer } from '../../../src/statistics/tukey.ts';
@@ -12,7 +12,13 @@ const groupOf = (rows: readonly Row[], more: { calibration_W?: number; readings_
   return groupsOf(new Map(runs.map((r) => [r.run, r])))[0]!;
 };
 const celledOf = (rows: readonly Row[], more = {}) =>
-  repeated(groupOf(rows, more), (id) => id.startsWith('calibration:'))!;
+  repeated(groupOf(rows, more), { ...repeating, isSeriesCause: (id) => id.startsWith('calibration:') })!;
+const repeating: Repeating = {
+  isSeriesCause: () => false,
+  isBase: ({ article }) => article === 'P0',
+  time: { over: 'order', of: ({ order }) => order },
+  lab: null,
+};
 const tableOf = (causes: readonly Cause[]) => new Map([calibrationCause, ...causes].map((c) => [c.id, c]));
 const diff = (rows: readonly Row[], more = {}) => {
   const celled = celledOf(rows, more);
@@ -107,7 +113,7 @@ describe('what belongs where', () => {
           ['P0', 1, 240],
           ['P1', 2, 220],
         ]),
-        () => true,
+        repeating,
       ),
     ).toBeNull();
     const few = celledOf([
@@ -131,13 +137,14 @@ describe('the word about a difference', () => {
       ['P1', 4, 239 - gap],
       ['P0', 5, 241],
       ['P1', 6, 243 - gap],
+      ['P0', 7, 241],
     ];
     const group = groupOf(rows);
-    const celled = repeated(group, () => false)!;
-    return judge({ group, celled, causes: tableOf(celled.causes), series, plan });
+    const celled = repeated(group, repeating)!;
+    return judge({ group, celled, causes: tableOf(celled.causes), series, plan, trials: null });
   };
 
-  it('is separated beyond the Tukey-Kramer half-width and not separated within it', () => {
+  it('is separated beyond the half-width against the baseline and not separated within it', () => {
     const [small, large] = [judgedOf(2), judgedOf(40)].map((j) => j.effects[0]!);
     for (const e of [small!, large!]) {
       const half = tukeyKramer({ groups: 2, dof: e.dof, coverage: 0.95 }) * standardUncertainty(e.estimate);

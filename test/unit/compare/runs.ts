@@ -26,6 +26,7 @@ export const derived = (of: Some = {}): DerivedRun => ({
   rigState: 'Q1-a',
   order: 1,
   startedDay: '2026-03-17',
+  clock_s: [1773738300, 1773744720],
   leftOut: null,
   flow: null,
   results: [],
@@ -50,6 +51,9 @@ export const derived = (of: Some = {}): DerivedRun => ({
   },
 });
 
+/** Runs follow each other day by day. */
+export const dayOf = (order: number): string => `2026-03-${String(1 + (order % 28)).padStart(2, '0')}`;
+
 /** One refit of an article with its spin power at the reference speed and temperature. */
 export const spinRun = (of: {
   article: string;
@@ -61,6 +65,7 @@ export const spinRun = (of: {
   derived({
     run: `${of.article}-${of.order}`,
     order: of.order,
+    startedDay: dayOf(of.order),
     cell: cell({ article: of.article }),
     results: [
       {

@@ -17,6 +17,8 @@ const figure = (
   bound: null,
   runs: [],
   notes: [],
+  unranked: null,
+  indicative: [],
 });
 const [p0, p1] = [cell({ article: 'P0' }), cell({ article: 'P1' })];
 

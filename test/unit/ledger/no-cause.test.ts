@@ -5,9 +5,11 @@ import { derived, record } from '../compare/runs.ts';
 import { estimate } from '../../../src/quantity/estimate.ts';
 
 const nothing: ComparedSeries = {
+  seed: null,
   claims: [],
   splits: [],
   depends: [],
+  factorials: [],
   agreements: [],
   cells: [],
   effects: [],

@@ -27,6 +27,7 @@ export const judgedClause = (
   clause: of_,
   estimate: interval === null ? null : of((interval[0] + interval[1]) / 2, (interval[1] - interval[0]) / 4),
   interval,
+  trials: null,
   word: 'leaning',
   inFamily: null,
   why: [],
@@ -70,6 +71,7 @@ const says = (id: string, word: JudgedClaim['word'], late: boolean, ...clauses: 
   claim: id,
   clauses,
   word,
+  indicative: [],
   late,
 });
 
@@ -104,6 +106,7 @@ export const split = (more: Partial<Split> = {}): Split => ({
   against: cellOf('A0'),
   byHeatMade: of(-0.2, 0.4),
   byShed: of(-1.3, 0.8),
+  trials: null,
   share: of(0.13, 0.05),
   runs: ['H-02', 'H-01'],
   notes: [],

@@ -38,6 +38,8 @@ export const series: Series = {
   id: 'pan',
   format: 1,
   agreement: { withinOne_ratio: 0.9, kappa: 0.6 },
+  margins: null,
+  driftOver: 'running-time',
   title: 'Shroud or none',
   summary: 'Two bowls and one oil.',
   question: 'Does the shroud pay?',

@@ -55,6 +55,7 @@ export const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = 
   rigState: 'M1-a',
   order: of.order,
   startedDay: '2026-05-06',
+  clock_s: [1773738300, 1773744720],
   conditions: {
     ambient_K: celsius(20.7),
     airflow_m_s: 4.02,

@@ -99,6 +99,7 @@ const effect = (quantity: Effect['quantity'], where: At, value: number, u: numbe
   k: 2,
   dof: 14,
   separated,
+  ...{ trials: null, margin: null, indicative: [] },
   basis: 'same litres',
   runs: ['S-02'],
   againstRuns: ['S-01'],
@@ -108,22 +109,33 @@ const effect = (quantity: Effect['quantity'], where: At, value: number, u: numbe
 const power = effect('spin-power', at(300, 60), -28, 4, true);
 const rise = effect('final-rise', {}, -1.5, 0.9, false);
 const rows = (e: Effect): StandingRow[] => [
-  { cell: cellOf('A0'), effect: null, baseline: true, letters: 'b', places: null, refused: [] },
-  { cell: cellOf('A1'), effect: e, baseline: false, letters: e.separated ? 'a' : 'b', places: null, refused: [] },
+  { cell: cellOf('A0'), effect: null, baseline: true, letters: 'b', places: null, lowest: null, refused: [] },
+  {
+    cell: cellOf('A1'),
+    effect: e,
+    baseline: false,
+    letters: e.separated ? 'a' : 'b',
+    places: null,
+    lowest: null,
+    refused: [],
+  },
   {
     cell: cellOf('A1', 3.2e-3),
     effect: null,
     baseline: false,
     letters: '',
     places: null,
+    lowest: null,
     refused: ['ambient differs by 4.1 K'],
   },
 ];
 
 const compared: ComparedSeries = {
+  seed: null,
   claims: judgedClaims,
   splits: [split()],
   depends: [],
+  factorials: [],
   agreements: [],
   cells: [
     {
@@ -134,6 +146,8 @@ const compared: ComparedSeries = {
       bound: null,
       runs: ['S-02'],
       notes: [],
+      unranked: null,
+      indicative: [],
     },
   ],
   effects: [power, rise],
@@ -154,7 +168,8 @@ const compared: ComparedSeries = {
     against: cellOf('A0'),
     rows: rows(e),
     repeatability: e.quantity === 'spin-power' ? { s: 6, dof: 14 } : null,
-    drift: { slope: 0.01, u: 0.02, separated: false },
+    drift: { slope: 0.01, u: 0.02, separated: false, over: 'order', inAll: 0.3 },
+    ...{ wander: null, days: null, indicative: [] },
     smallest: 9,
     notes: [],
   })),

@@ -177,9 +177,11 @@ describe('a series with little in it', () => {
     record: { ...full.record, runs: [], plan: null, oils: new Map(), articles: new Map() },
     derived: new Map(),
     compared: {
+      seed: null,
       claims: [],
       splits: [],
       depends: [],
+      factorials: [],
       agreements: [],
       cells: [],
       effects: [],
