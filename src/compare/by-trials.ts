@@ -1,5 +1,5 @@
 import { effectiveDof, standardUncertainty, type Cause, type CauseTable, type Estimate } from '../quantity/estimate.ts';
-import { standardDraws } from '../statistics/standard-draws.ts';
+import { drawsOf } from '../statistics/standard-draws.ts';
 import { coverageFactor } from '../statistics/student.ts';
 import { agrees, numericalTolerance, runTrials } from '../statistics/trials.ts';
 import type { ByTrials } from '../trial/compared.ts';
@@ -35,21 +35,11 @@ export function seriesTrials(of: {
   readonly remember: Remember;
 }): SeriesTrials {
   const { seed, causes, coverage, remember } = of;
-  const draws = new Map<string, Float64Array>();
-  const drawn = (id: string, block: number, size: number): Float64Array => {
-    const key = `${id} ${block} ${size}`;
-    const known = draws.get(key);
-    if (known !== undefined) return known;
-    // What one group draws, another mostly does not: the store is emptied before it grows large.
-    if (draws.size >= 600) draws.clear();
-    const made = standardDraws({ seed, cause: causeOf(id, causes), block, size });
-    draws.set(key, made);
-    return made;
-  };
+  const draw = drawsOf(seed);
   const sum = (e: Estimate, block: number, size: number): Float64Array => {
     const out = new Float64Array(size).fill(e.value);
     for (const { cause, u } of e.parts) {
-      const z = drawn(cause, block, size);
+      const z = draw(causeOf(cause, causes), block, size);
       for (let i = 0; i < size; i++) out[i] = out[i]! + u * z[i]!;
     }
     return out;
