@@ -1,4 +1,5 @@
 import { publicPart } from './audience.ts';
+import { outlookOf } from './compare/outlook.ts';
 import { compareSeries } from './compare/series.ts';
 import { deriveSeries, type KeptRun } from './derive/series.ts';
 import { inOrder, type Finding } from './finding/finding.ts';
@@ -6,6 +7,7 @@ import { buildLedger } from './ledger/build.ts';
 import type { Ledger } from './ledger/ledger.ts';
 import { readLog } from './logs/log.ts';
 import { readNotes, type SeriesNotes } from './notes/book.ts';
+import { textHash } from './statistics/seeded.ts';
 import type { TextFile } from './outlets/files.ts';
 import { flowFiles } from './outlets/flow-files.ts';
 import { ledgerJson } from './outlets/ledger-json.ts';
@@ -26,6 +28,8 @@ export interface Made {
   readonly files: readonly TextFile[];
   readonly frame: SiteFrame | null;
   readonly ledgers: readonly Ledger[];
+  /** What the pages of each series were made from: run cards are made of it too, and what a plan can part. */
+  readonly series: readonly SeriesInput[];
   readonly findings: readonly Finding[];
 }
 
@@ -60,7 +64,7 @@ export function makeBook(input: {
     tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
     const made = reduced(
       record.record,
-      { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public' },
+      { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public', remember },
       keptRun({ record: record.record, sums, audience, remember }),
     );
     const own = inOrder(placed([...record.findings, ...made.findings], files));
@@ -82,12 +86,13 @@ export function makeBook(input: {
     ]),
     frame: siteFrame({ book, series }),
     ledgers: series.map((s) => s.ledger),
+    series,
     findings: inOrder([...all, ...placed(stops, files)]),
   };
 }
 
 const none = { runs: 0, notes: 0, claims: 0 };
-const nothing = { book: null, pages: [], files: [], frame: null, ledgers: [] };
+const nothing = { book: null, pages: [], files: [], frame: null, ledgers: [], series: [] };
 
 /** Logger files of the runs that have one. A log that cannot be read leaves its run without figures. */
 function withLogs(
@@ -136,14 +141,26 @@ function keptRun(input: {
   };
 }
 
-function reduced(record: SeriesRecord, how: { sums: ReadonlyMap<string, string>; rigShown: boolean }, kept: KeptRun) {
+/** The seed of the trials: a hash of the logger files and of the rig sheet, so that prose may be mended without other draws. */
+function seedOf({ rig, logs }: SeriesRecord, sums: ReadonlyMap<string, string>): string {
+  const files = [rig.file, ...[...logs.values()].map(({ file }) => file)].sort();
+  const text = new TextEncoder().encode(files.map((file) => sums.get(file) ?? '').join(' '));
+  return [0, 1].map((n) => textHash(text, n).toString(16).padStart(8, '0')).join('');
+}
+
+function reduced(
+  record: SeriesRecord,
+  how: { sums: ReadonlyMap<string, string>; rigShown: boolean; remember: Remember },
+  kept: KeptRun,
+) {
   const { runs, findings } = deriveSeries(record, kept);
-  const compared = compareSeries(record, runs);
+  const compared = compareSeries(record, runs, { seed: seedOf(record, how.sums), remember: how.remember });
   const ledger = buildLedger({ record, runs, compared, ...how });
   return {
     derived: runs,
     compared,
     ledger,
+    outlook: outlookOf({ record, runs, compared }),
     findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],
   };
 }

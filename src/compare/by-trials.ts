@@ -1,7 +1,7 @@
 import { effectiveDof, standardUncertainty, type Cause, type CauseTable, type Estimate } from '../quantity/estimate.ts';
 import { drawsOf } from '../statistics/standard-draws.ts';
 import { coverageFactor } from '../statistics/student.ts';
-import { agrees, numericalTolerance, runTrials } from '../statistics/trials.ts';
+import { agrees, runTrials } from '../statistics/trials.ts';
 import type { ByTrials } from '../trial/compared.ts';
 
 /** Answers a question once for the same key. */
@@ -24,6 +24,8 @@ export interface SeriesTrials {
 
 /** One digit of the standard uncertainty settles (JCGM 101, 7.9.2); past so many trials it is said that it did not. */
 const digits = 1;
+/** Ends that lie apart by more than this share of u disagree: it lies between one and two digits of u, whatever they are. */
+const tolerance = 0.1;
 const cap = 1e6;
 /** Trials for the chance of lying lowest: its own standard error is half a percent at most. */
 const lowestTrials = 1e4;
@@ -68,7 +70,7 @@ export function seriesTrials(of: {
       u: dof > 2 ? output.u : null,
       draws: by.draws,
       met: by.met,
-      agrees: agrees(ends, output.interval, numericalTolerance(u, digits)),
+      agrees: agrees(ends, output.interval, u * tolerance),
       shortest,
     };
   };

@@ -262,7 +262,7 @@ function maker(input: {
 }
 
 const byTrialsNote =
-  'the interval is the one by trials: at an end the linear one lies off by more than the numerical tolerance';
+  'the interval is the one by trials: at an end the linear one lies off by more than a tenth of the standard uncertainty';
 
 const mostOf = (quantity: QuantityName): number => {
   const kind: { readonly most?: number } = quantityKinds[quantity];

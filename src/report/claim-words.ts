@@ -55,10 +55,14 @@ export function putSpans(view: View, held: HeldClaim): Span[] {
       : run === undefined
         ? ['.']
         : [', before the first run that it rests on', ...first, '.']),
+    ...(judged.indicative.length === 0
+      ? []
+      : ([' The word is ', verdict(indicativeWords), `: ${judged.indicative.join('; ')}.`] as Span[])),
   ];
 }
 
 export const lateWords = 'put after its data';
+export const indicativeWords = 'indicative only';
 
 export const putBy = ({ claim }: HeldClaim): string =>
   claim.by === null ? 'the house' : `the ${claim.by.replace(/^the /i, '')}`;

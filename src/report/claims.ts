@@ -1,7 +1,16 @@
 import type { Clause } from '../trial/claim.ts';
 import type { JudgedClause } from '../trial/compared.ts';
 import { claimSection } from './claim-section.ts';
-import { askedText, claimsTitle, clauseWords, lateWords, otherWords, pairWords, putBy } from './claim-words.ts';
+import {
+  askedText,
+  claimsTitle,
+  clauseWords,
+  indicativeWords,
+  lateWords,
+  otherWords,
+  pairWords,
+  putBy,
+} from './claim-words.ts';
 import { claimCharts } from './claims-chart.ts';
 import { claimPath, claimsOf, claimsPath, clauseFigure, type HeldClaim } from './claims-view.ts';
 import { citedValue, doubtOf } from './cite.ts';
@@ -67,7 +76,11 @@ function claimsTable(view: View, held: readonly HeldClaim[]): Block {
       const sentence: Span[] = [link(claimPath(view, one), claim.id), ` ${claim.sentence}`];
       const inShort = alike(claim.clauses) ? pairWordsOf : clauseWordsOf;
       const day = dateWords(claim.made).replaceAll(' ', '\u00a0');
-      const put: Span[] = [`${putBy(one)}, ${day}`, ...(judged.late ? [', ', verdict(lateWords)] : [])];
+      const put: Span[] = [
+        `${putBy(one)}, ${day}`,
+        ...(judged.late ? [', ', verdict(lateWords)] : []),
+        ...(judged.indicative.length > 0 ? [', ', verdict(indicativeWords)] : []),
+      ];
       if (only !== undefined && judged.clauses.length === 1)
         return [row(sentence, wordSpans(only), ...figureCells(view, only), put)];
       return [

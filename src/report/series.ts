@@ -13,7 +13,8 @@ import { standingChart } from './standing-chart.ts';
 import { isLoss } from './supply.ts';
 import { mainStanding, standingSentence, standingTitle } from './standing-words.ts';
 import { besideTheLead, standingOneLine } from './series-words.ts';
-import { lossNotice, standingList, sureNote } from './standing.ts';
+import { sureNote } from './standing-notes.ts';
+import { lossNotice, standingList } from './standing.ts';
 import { quantityText } from './digits.ts';
 import type { View } from './view.ts';
 

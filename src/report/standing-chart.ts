@@ -2,7 +2,7 @@ import { conditionsOf } from '../ledger/ids.ts';
 import type { Standing, StandingRow } from '../trial/compared.ts';
 import { shownDifference, type QuantityName } from '../trial/figures.ts';
 import { articleWords, cellDetail, cellSpans, conditionWords, doubtOf, quantityWords, citedValue } from './cite.ts';
-import { displayUnit, halfWidth, inDisplay, plusMinusText } from './digits.ts';
+import { displayUnit, halfWidth, inDisplay, numberText, plusMinusText } from './digits.ts';
 import type { Chart, StandingData, Table, TableRow } from './page.ts';
 import { capital, counts, row, table } from './spans.ts';
 import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
@@ -49,6 +49,7 @@ export function standingTable(view: View, standing: Standing, id: string): Table
       'number all together',
       'group',
       'number places from the lowest',
+      ...(chances(standing) ? ['number chance of lying lowest'] : []),
       'word',
       'basis',
       ...(loss ? [`number ${reachHead(view)}`, 'number pinion bearing above sump'] : []),
@@ -66,12 +67,20 @@ function standingRow(view: View, standing: Standing, of: StandingRow, loss: bool
     of.effect ? plusMinusText(standing.quantity, halfWidth(of.effect.simultaneous)) : '—',
     of.letters,
     placesText(of.places),
+    ...(chances(standing) ? [of.lowest === null ? '—' : shareText(of.lowest)] : []),
     [...rowVerdict(of), ...insteadSpans(view, standing, of)],
     of.effect?.basis ?? '',
     ...(loss ? [reachSpans(view, of.cell), bearingSpans(view, of)] : []),
   );
   return of.baseline ? { ...cells, role: 'baseline' } : cells;
 }
+
+/** Trials were run, and some row has a chance. */
+const chances = ({ rows }: Standing): boolean => rows.some(({ lowest }) => lowest !== null);
+
+/** To a whole per cent, and no nearer to nothing or to all than the trials can tell. */
+const shareText = (share: number): string =>
+  share < 0.005 ? '< 1 %' : share > 0.995 ? '> 99 %' : `${numberText(share * 100, 0)} %`;
 
 /** "1–2": the places that all pairs together leave it. */
 const placesText = (places: StandingRow['places']): string =>

@@ -103,7 +103,14 @@ export function rowVerdict(row: StandingRow): Span[] {
       row.refused.length === 0 ? '' : ` (${row.refused.map(reasonWords).join('; ')})`,
     ].filter((s) => s !== '');
   if (row.effect.indicative.length > 0) return [verdict('indicative')];
-  return [verdict(row.effect.separated ? 'separated' : 'not separated')];
+  return [verdict(row.effect.separated ? 'separated' : 'not separated'), ...marginWords(row.effect)];
+}
+
+/** What a margin adds to the word. That a row separated to its merit is no worse goes without saying. */
+function marginWords({ margin, separated }: Effect): Span[] {
+  if (margin === null) return [];
+  if (margin.equal) return [', ', verdict('equal within the margin')];
+  return margin.noWorse === true && !separated ? [', ', verdict('no worse than the margin')] : [];
 }
 
 function rowSpans(view: View, row: StandingRow): Span[] {

@@ -1,18 +1,17 @@
 import { cellName } from '../ledger/ids.ts';
 import type { Standing, StandingRow } from '../trial/compared.ts';
 import { articleSpan, cellDetail, cellFigures, cited, quantityWords } from './cite.ts';
-import { displayUnit, numberText, plusMinusText } from './digits.ts';
 import { dependsSection } from './depends.ts';
-import { largestCauses } from './doubt.ts';
-import type { Block, MarginNote, Page, Section, Span } from './page.ts';
-import { capital, link, listed, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
+import { nextTrialSection } from './next-trial.ts';
+import type { Block, Page, Section, Span } from './page.ts';
+import { capital, link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
 import { standingSplits } from './splits.ts';
 import { standingChart } from './standing-chart.ts';
+import { standingNotes } from './standing-notes.ts';
 import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
 import { otherConditions } from './standing-table.ts';
 import {
-  effectFigure,
   mainStanding,
   reasonWords,
   shownRows,
@@ -47,6 +46,7 @@ export function standingPage(view: View): Page {
         i === 0 ? dependsSection(view) : null,
         standingSplits(view, standings[0]),
       ]),
+      nextTrialSection(view),
       speedSection(view),
       notRanked(view),
     ].filter((s) => s !== null),
@@ -67,13 +67,7 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
       isLoss(lead.quantity) ? lossNotice(view, lead) : null,
       ...otherConditions(view, others, id),
     ],
-    [
-      indicativeNote(lead),
-      sureNote(view, lead),
-      driftNote(view, lead),
-      smallestNote(lead),
-      lead.notes.length === 0 ? null : notesNote(lead),
-    ],
+    standingNotes(view, lead),
   );
   return first ? whole : { ...whole, inIndex: capital(whereWords(view, lead).replace(/^By /, '')) };
 }
@@ -106,67 +100,6 @@ function riseSpans(view: View, of: StandingRow): Span[] {
   const own = bearingSpans(view, of).filter((span) => typeof span !== 'string');
   return own.length === 0 ? [] : [...own, of.baseline ? ' (the others less this)' : ' in all'];
 }
-
-export function sureNote(view: View, standing: Standing): MarginNote {
-  const { repeatability } = standing;
-  const first = shownRows(view, standing).find(({ effect }) => effect !== null)?.effect;
-  const figure = first ? effectFigure(view, first) : undefined;
-  const causes = largestCauses(view, figure);
-  return {
-    name: 'How sure.',
-    text: [
-      repeatability === null
-        ? first === undefined
-          ? 'No scatter of repeats can be stated, so no interval is formed. '
-          : 'One run each; scatter comes from the causes that are known, not from repeats. '
-        : `One refit scatters by ${spread(standing.quantity, repeatability.s)} (one standard deviation, pooled, ${numberText(repeatability.dof, 0)} degrees of freedom). `,
-      ...(first === undefined ? [] : ['Intervals are of the difference from the baseline that brackets it. ']),
-      ...(first === undefined || causes === null || first === null
-        ? []
-        : [`Of the doubt in ${first.cell.article}, ${cellDetail(first.cell)}, ${causes}.`]),
-    ],
-  };
-}
-
-function driftNote(view: View, { drift, quantity, against }: Standing): MarginNote | null {
-  if (drift === null) return null;
-  return {
-    name: 'Drift.',
-    text: [
-      drift.separated
-        ? 'The runs drift together, and the drift is taken out: '
-        : 'No drift of the baseline is separated from zero: ',
-      articleSpan(view, against.article),
-      `, ${cellDetail(against)}, one standard uncertainty of the slope ${spread(quantity, drift.u)} ${driftUnit[drift.over]}.`,
-    ],
-  };
-}
-
-const driftUnit = {
-  'running-time': 'an hour of running',
-  'clock-time': 'an hour by the clock',
-  order: 'a run',
-  none: '',
-} as const;
-
-/** What keeps a table from being more than indicative. */
-function indicativeNote({ indicative }: Standing): MarginNote | null {
-  return indicative.length === 0 ? null : listNote('Indicative only.', indicative);
-}
-
-function smallestNote(standing: Standing): MarginNote | null {
-  if (standing.smallest === null) return null;
-  return {
-    name: 'Smallest visible difference.',
-    text: [`${spread(standing.quantity, standing.smallest)} with these runs.`],
-  };
-}
-
-const notesNote = ({ notes }: Standing): MarginNote => listNote('Rests on.', notes.map(reasonWords));
-
-/** A spread in SI, with its unit and without a sign: "6.0 W". */
-const spread = (quantity: Standing['quantity'], si: number): string =>
-  `${plusMinusText(quantity, si).replace('± ', '')} ${displayUnit(quantity) === '°C' ? 'K' : displayUnit(quantity)}`;
 
 /** Pairs that were not compared, each once, with the condition that stood in the way. */
 function notRanked(view: View): Section | null {

@@ -2,6 +2,7 @@ import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
 import type { Working } from '../ledger/ledger.ts';
 import type { Cell, Given } from '../trial/derived.ts';
+import { trialBlocks } from './by-trials.ts';
 import { cellSpans, cited, conditionWords, figureNamed, kindOf, quantityWords, subjectSpans } from './cite.ts';
 import { givenText, numberText, plusMinusOf, uncertaintyText, valueOf, wholeOf } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
@@ -84,6 +85,7 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
         '.',
       ),
       ...budgetBlocks(figure, working),
+      ...trialBlocks(figure, working, { id: `trials-${idOf(figure)}`, unit: unitOfDoubt(figure) }),
     ],
     [
       classNote(figure),
@@ -135,17 +137,22 @@ function relationBlocks(figure: Figure, working: Working | undefined, titles: Re
 /** Below it a share is what cancelling leaves of two equal numbers. */
 const roundOff = 1e-9;
 
+/** A doubt of a temperature is in kelvin. */
+const unitOfDoubt = ({ quantity }: Figure): string => {
+  const unit = kindOf(quantity)?.unit ?? '1';
+  return unit === '°C' ? 'K' : unit;
+};
+
 /** Where the doubt comes from, largest first; the rest in a fold. */
 function budgetBlocks(figure: Figure, working: Working | undefined): Block[] {
   const budget = (working?.budget ?? []).filter(({ share }) => share > roundOff).sort((a, b) => b.share - a.share);
   if (budget.length === 0) return [];
-  const unit = figure.kind === 'difference' && figure.unit === 'Cel' ? 'K' : (kindOf(figure.quantity)?.unit ?? '1');
   const of = (id: string, rows: typeof budget): Block =>
     tableBlock(
       id,
       [
         'wide cause',
-        `number one standard uncertainty, ${unit === '°C' ? 'K' : unit}`,
+        `number one standard uncertainty, ${unitOfDoubt(figure)}`,
         'bar share',
         'number degrees of freedom',
         'reach',

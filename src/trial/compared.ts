@@ -31,7 +31,7 @@ export interface ByTrials {
   readonly draws: number;
   /** False when the ends had not settled to the numerical tolerance at the most draws allowed. */
   readonly met: boolean;
-  /** Both ends of the linear interval lie within the numerical tolerance of these (JCGM 101, clause 8). */
+  /** Both ends of the linear interval lie within a tenth of u of these (JCGM 101, clause 8, with a tolerance of ours). */
   readonly agrees: boolean;
   /** Shortest interval instead of equal tails: the outcome is skewed. */
   readonly shortest: boolean;
