@@ -134,6 +134,9 @@ export const methodText: readonly Section[] = [
       prose(
         'Causes are combined by first-order propagation. The coverage factor follows from the effective degrees of freedom (JCGM 100:2008, G.4). Logged readings are not repeats: a repeat is a refit.',
       ),
+      prose(
+        'Every difference is also worked out by trials (JCGM 101:2008): each cause is drawn once a trial for the whole series, those of few repeats from their t, those with firm limits from between them, and a split of a rise goes through its own relation. Trials go on in blocks until one digit of the standard uncertainty has settled. Where an end of the linear interval lies further off than a tenth of the standard uncertainty, the interval by trials is published, and the working shows both. The seed is a hash of the logger files and the rig sheet.',
+      ),
     ],
     [
       {
@@ -145,13 +148,15 @@ export const methodText: readonly Section[] = [
   section('comparing', 'Comparing', [
     listOf([
       [
-        'Baseline runs stand before, between and after the others, so that a rig that wanders is seen and its drift taken out.',
+        'Baseline runs stand before, between and after the others. One drift common to all cells is fitted with them, over the hours that the rig turned unless the series says otherwise. Where the baseline scatters more than the others even then (F test, 1 %), it wandered, and nothing is ranked against it. Where it was not run again after the last article, or every run is of one day, the table is ',
+        verdict('indicative'),
+        ': it has differences and intervals, and no words.',
       ],
       [
         'The scatter of refitting is pooled over all cells that were refitted. Where each stands on one run, scatter comes from causes that are known, and the page says so.',
       ],
       [
-        'All pairs of a standing are compared together (Tukey–Kramer), so that many comparisons do not make a difference by luck. Rows that share a letter are not separated.',
+        'All rows are held against the baseline together (Dunnett), and all pairs of them together for the letters and places (Tukey–Kramer), so that many comparisons do not make a difference by luck. Rows that share a letter are not separated.',
       ],
       [
         'A difference is ',
@@ -164,6 +169,16 @@ export const methodText: readonly Section[] = [
         'Where conditions differ beyond the tolerance of the series (oil, fill basis, speed, airflow, tilt, ambient, state of the rig) and the difference is not the subject, the pair is ',
         verdict('not ranked'),
         ', with the reason.',
+      ],
+      [
+        'A margin is a difference that does not matter, declared before the data. A row is ',
+        verdict('equal within the margin'),
+        ' when two one-sided tests at the level of the family say so, and ',
+        verdict('no worse than the margin'),
+        ' when the worse of the two does. Without a margin nothing is called equal.',
+      ],
+      [
+        'The chance of lying lowest is the share of the trials in which a row lies lowest of those ranked. It stands beside the word and never in its place.',
       ],
     ]),
   ]),

@@ -23,7 +23,7 @@ export function standingChart(view: View, standing: Standing, id: string): Chart
     caption: [
       ranked === 0
         ? 'Nothing is ranked here; the table says why.'
-        : `Groups that share a letter are not separated (all pairs, Tukey–Kramer). Intervals hold for all rows together. Drawn from ${counts(runs.size, 'run')}.`,
+        : `Intervals hold for all rows against the baseline together (Dunnett). Groups that share a letter are not separated (all pairs, Tukey–Kramer). Drawn from ${counts(runs.size, 'run')}.`,
       ...rows.flatMap((of) => {
         const instead = insteadSpans(view, standing, of);
         return instead.length === 0 ? [] : [' Not ranked: ', ...cellSpans(view, of.cell), ...instead, '.'];
