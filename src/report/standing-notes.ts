@@ -82,16 +82,16 @@ const spread = (quantity: Standing['quantity'], si: number): string =>
   `${plusMinusText(quantity, si).replace('± ', '')} ${displayUnit(quantity) === '°C' ? 'K' : displayUnit(quantity)}`;
 
 /** Whether the baseline kept to itself, which is asked before anything is held against it. */
-function wanderNote({ wander, quantity }: Standing): MarginNote | null {
+function wanderNote({ wander, quantity, repeatability }: Standing): MarginNote | null {
   if (wander === null) return null;
-  const of = `its ${counts(wander.runs, 'run')} scatter by ${spread(quantity, wander.s)}`;
-  const may = `where ${spread(quantity, wander.against)} is what they may`;
+  const own = `its ${counts(wander.runs, 'run')} scatter by ${spread(quantity, wander.s)}`;
+  const others = `${repeatability === null ? 'their causes allow' : 'those of the others by'} ${spread(quantity, wander.against)}`;
   return {
     name: 'The baseline itself.',
     text: [
       wander.wandered
-        ? `It wandered: ${of}, ${may}. Nothing is ranked against it.`
-        : `It kept to itself: ${of}, ${may}.`,
+        ? `It wandered: ${own}, ${others}. Nothing is ranked against it.`
+        : `It kept to itself: ${own}, ${others}.`,
     ],
   };
 }
