@@ -112,12 +112,12 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
 
 const unrankedWords = (why: string): string => (why === pairTexts.noRepeat ? texts.noScatter : why);
 
-const trialsOf = (clause: Clause, estimate: Estimate, { trials, cells }: Known): ByTrials | null =>
-  trials === null
-    ? null
-    : clause.quantity === 'makes-less-share'
-      ? (splitTrials(clause.subject, clause.against, cells, trials)?.share ?? null)
-      : trials.ofSum(estimate);
+function trialsOf(clause: Clause, estimate: Estimate, { trials, cells }: Known): ByTrials | null {
+  if (trials === null) return null;
+  if (clause.quantity !== 'makes-less-share') return trials.ofSum(estimate);
+  const found = splitOf(clause.subject, clause.against, cells);
+  return found === null ? null : splitTrials(found, trials, true).share;
+}
 
 /** Whether the whole difference in rise is separated: by the standing where one holds it, else by its own interval. */
 function wholeApart(clause: Clause, own: CellFigure, other: CellFigure, known: Known): boolean {

@@ -38,7 +38,7 @@ export function splitsOf(input: {
           byHeatMade: found.byHeatMade,
           byShed: found.byShed,
           share: whole ? found.share : null,
-          trials: withoutShare(trials === null ? null : splitTrials(effect.cell, effect.against, cells, trials), whole),
+          trials: trials === null ? null : splitTrials(found, trials, whole),
           runs: [...new Set([...effect.runs, ...effect.againstRuns])],
           notes: whole ? [] : [texts.shareOfNothing],
         },
@@ -47,25 +47,26 @@ export function splitsOf(input: {
 }
 
 type SplitTrials = NonNullable<Split['trials']>;
-const withoutShare = (of: SplitTrials | null, whole: boolean): Split['trials'] =>
-  of === null || whole ? of : { ...of, share: null };
 
-/** The same by trials, through the identity itself. */
+/** The same by trials, through the identity itself. The share of what may be nothing never settles, so it is left out there. */
 export function splitTrials(
-  cell: Cell,
-  against: Cell,
-  cells: readonly CellFigure[],
+  found: NonNullable<ReturnType<typeof splitOf>>,
   trials: SeriesTrials,
-): SplitTrials | null {
-  const found = splitOf(cell, against, cells);
-  if (found === null) return null;
+  whole: boolean,
+): SplitTrials {
   const { heat, rise, heat0, rise0 } = found.ends;
-  const [byHeatMade, byShed, share] = trials.through({
-    inputs: [heat, rise, heat0, rise0],
-    relation: (v) => splitAt(v as unknown as Four),
-    linear: [found.byHeatMade, found.byShed, found.share],
-  });
-  return byHeatMade === undefined || byShed === undefined ? null : { byHeatMade, byShed, share: share ?? null };
+  const through = (linear: readonly Estimate[], pick: (parts: readonly number[]) => readonly number[]) =>
+    trials.through({
+      inputs: [heat, rise, heat0, rise0],
+      relation: (v) => {
+        const parts = splitAt(v as unknown as Four);
+        return parts === null ? null : pick(parts);
+      },
+      linear,
+    });
+  const [byHeatMade, byShed] = through([found.byHeatMade, found.byShed], (parts) => parts.slice(0, 2));
+  const share = whole ? through([found.share], (parts) => parts.slice(2))[0]! : null;
+  return { byHeatMade: byHeatMade!, byShed: byShed!, share };
 }
 
 /** Both parts and the share of the heat made; null where one of the four numbers is missing or not above 0. */
