@@ -28,6 +28,7 @@ reference: { wheel-speed: 290 rpm, sump: [40 °C, 60 °C, 80 °C], main-sump: 60
 tolerance: { ambient: 4 K, airflow: 0.3 m/s, level: 3 mm, fill: 0.05 L, speed: 1 %, tilt: 0.5 % }
 coverage: 95 %
 family: 5 %
+margins: { declared: 2026-03-01, spin-power: 12 W, final-rise: 2 K, bearing-rise: 2 K }
 repeat-rule: { refit-torque: 0.035 N·m }
 agreement: { within-one: 90 %, kappa: 0.6 }
 shown-to: public
@@ -63,7 +64,16 @@ absorbers: two hub-coupled absorbers, held to equal speed
 airflow-device: axial fan in a duct, air speed read at 3 points of the mouth
 window: { used-on: [P0w, P1w, P2w, P4w], material: polycarbonate, max-sump: 60 °C }
 states:
-  - { id: Q1-a, from: 2026-03-01, gearset-hours: 140 h, preload-touched: false, note: "run in during the autumn; preload last set at 22 h" }
+  - id: Q1-a
+    from: 2026-03-01
+    gearset-hours: 140 h
+    preload-touched: false
+    break-in:
+      settled-within: 0.2 %
+      loads:
+        - { power: 11 kW, start: 93.9 %, middle: 94.8 %, end: 94.9 % }
+        - { power: 22 kW, start: 94.6 %, middle: 95.5 %, end: 95.6 % }
+    note: "run in during the autumn; preload last set at 22 h"
 instruments:
 ${instrumentText(instruments)}
 maps:

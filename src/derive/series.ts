@@ -4,6 +4,7 @@ import type { DerivedRun } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
 import type { SeriesRecord } from '../trial/series.ts';
+import { breakInFindings } from './break-in.ts';
 import { deriveCoolDown } from './cool-down.ts';
 import { deriveFlow } from './flow.ts';
 import { deriveHeatUp } from './heat-up.ts';
@@ -57,7 +58,11 @@ export function deriveSeries(
   keep(of('flow').flatMap((r) => standing(r, done, record)));
   return {
     runs: new Map(record.runs.flatMap((r) => (done.has(r.id) ? [[r.id, done.get(r.id)!] as const] : []))),
-    findings: [...instrumentFindings(record), ...oilFindings(record)],
+    findings: [
+      ...instrumentFindings(record),
+      ...oilFindings(record),
+      ...breakInFindings(record.rig, record.runs, record.series.id),
+    ],
   };
 }
 

@@ -121,6 +121,8 @@ export interface LaterKind {
   readonly type: 'later';
   readonly like: string;
   readonly says: string;
+  /** It is text or this group. */
+  readonly group?: GroupKind;
 }
 
 /** What a kind becomes when read; null for a part that was left out. */
@@ -216,7 +218,8 @@ export const part = <const K extends ListKind | GroupKind | NamedKind, const S e
   ...kind,
   without,
 });
-export const later = (like: string, says: string) => ({ type: 'later', like, says }) as const;
+export const later = (like: string, says: string, group?: GroupKind) =>
+  ({ type: 'later', like, says, ...(group ? { group } : {}) }) as const;
 export const group = <const F extends Fields>(fields: F, either: readonly (readonly string[])[] = []) =>
   ({ type: 'group', fields, either }) as const;
 

@@ -137,6 +137,6 @@ function ofKind(kind: Kind): Schema {
     case 'group':
       return ofGroup(kind);
     case 'later':
-      return {};
+      return kind.group === undefined ? {} : { anyOf: [{ type: 'string' }, ofGroup(kind.group)] };
   }
 }

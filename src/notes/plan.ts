@@ -1,9 +1,10 @@
 import type { Reading } from '../finding/finding.ts';
 import type { Plan } from '../trial/plan.ts';
-import { assumed, code, group, headFields, list, optional, quantity, required, text, whole, words } from './fields.ts';
+import { assumed, code, group, headFields, later, list, optional, quantity, required, whole, words } from './fields.ts';
 import type { Note } from './note.ts';
 import type { Into } from './read-value.ts';
 import { readRecord, tellAt } from './record.ts';
+import { readRerun, rerunKind } from './rerun.ts';
 import * as say from './texts-check.ts';
 
 export const trialWords = words('flow', 'spin', 'heat-up', 'cool-down', 'soak', 'check');
@@ -31,7 +32,7 @@ export const planKind = group({
   order: required(words('random', 'fixed', 'latin'), 'Order guards against drift being taken for an effect.'),
   seed: optional(whole('20260302', [0, Number.MAX_SAFE_INTEGER]), 'With it the order can be drawn again.'),
   'baseline-rerun': required(
-    text('at start, middle and end, and between'),
+    later('{ start: true, middle: true, end: true }', 'start, middle, end or every-n, or a sentence', rerunKind),
     'Drift shows only where the baseline is run again.',
   ),
   steps: required(list(outputSpeed, 1), 'Speeds of the output (wheel) shaft at which loss is read.'),
@@ -97,6 +98,7 @@ export const readPlan = (note: Note): Reading<Plan> =>
     rising('limits', v.limits, into);
     if (v.limits.length < 3) tellAt(into, 'limits', say.fewLimits(v.limits.length));
     if (v.steady.window.value > v.hold.value) tellAt(into, 'steady.window', say.windowLongerThanHold(v.hold.asWritten));
+    const again = readRerun(v['baseline-rerun'], into);
     const speed = v.load?.['wheel-speed'] ?? v.load?.['output-speed'];
     return {
       ...head,
@@ -104,7 +106,8 @@ export const readPlan = (note: Note): Reading<Plan> =>
       repeatUnit: v.repeat,
       order: v.order,
       seed: v.seed,
-      baselineRerun: v['baseline-rerun'],
+      baselineRerun: again.words,
+      rerun: again.rerun,
       steps_rad_s: v.steps.map((q) => q.value),
       hold_s: v.hold.value,
       steadyWindow_s: v.steady.window.value,

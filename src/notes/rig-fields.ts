@@ -24,6 +24,30 @@ const height = (like: string) => quantity('length', like, { hard: ['-2 m', '2 m'
 const size = (like: string, low: string, high: string) =>
   quantity('length', like, { hard: ['1 mm', '5 m'], soft: [low, high] });
 
+const efficiency = quantity('ratio', '95.1 %', { hard: ['1 %', '100 %'], soft: ['50 %', '99.9 %'] });
+
+const breakIn = group({
+  'settled-within': required(
+    quantity('ratio', '0.2 %', { hard: ['0.001 %', '20 %'], soft: ['0.02 %', '1 %'] }),
+    'By how much the efficiency at the end of a load may still lie off that in its middle.',
+  ),
+  loads: required(
+    list(
+      group({
+        power: required(
+          quantity('power', '22 kW', { hard: ['1 W', '5000 kW'] }),
+          'Power taken off at the output while it bedded in.',
+        ),
+        start: required(efficiency, 'Efficiency as this load began.'),
+        middle: required(efficiency, 'Efficiency in its middle.'),
+        end: required(efficiency, 'Efficiency as it ended.'),
+      }),
+      1,
+    ),
+    'One entry a load: what still rose at the end had not settled.',
+  ),
+});
+
 const state = group({
   id: required(code('Q1-a'), 'Every run names the state of the rig it was run in.'),
   from: required(day, 'The day from which the rig stood like this.'),
@@ -32,6 +56,7 @@ const state = group({
     'A gear set beds in with its hours.',
   ),
   'preload-touched': required(yesNo, 'Bearing preload changes the loss more than most bowls do.'),
+  'break-in': optional(breakIn, 'Loss falls while a gear set beds in, and a later article would profit from it.'),
   note: required(text('as built'), 'What was done to the rig.'),
 });
 

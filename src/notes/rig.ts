@@ -1,6 +1,7 @@
 import type { Reading } from '../finding/finding.ts';
 import { nearest } from '../finding/nearest.ts';
-import type { ColumnMap, Instrument, Rig } from '../trial/rig.ts';
+import { settledBy } from '../trial/break-in.ts';
+import type { ColumnMap, Instrument, Rig, RigState } from '../trial/rig.ts';
 import type { ValuesOf } from './fields.ts';
 import type { Note } from './note.ts';
 import type { Into } from './read-value.ts';
@@ -50,17 +51,33 @@ export const readRig = (note: Note): Reading<Rig> =>
         material: v.window.material,
         maxSump_K: v.window['max-sump'].value,
       },
-      states: v.states.map((s) => ({
-        id: s.id,
-        from: s.from,
-        gearsetHours: s['gearset-hours'] && s['gearset-hours'].value / 3600,
-        preloadTouched: s['preload-touched'],
-        note: s.note,
-      })),
+      states: v.states.map(toState),
       instruments,
       maps: [...v.maps].map(([id, map]) => toMap(id, map, instruments, into)),
     };
   });
+
+function toState(s: RigValues['states'][number]): RigState {
+  const written = s['break-in'];
+  const breakIn = written && {
+    settledWithin_ratio: written['settled-within'].value,
+    loads: written.loads.map((load) => ({
+      power_W: load.power.value,
+      start_ratio: load.start.value,
+      middle_ratio: load.middle.value,
+      end_ratio: load.end.value,
+    })),
+  };
+  return {
+    id: s.id,
+    from: s.from,
+    gearsetHours: s['gearset-hours'] && s['gearset-hours'].value / 3600,
+    preloadTouched: s['preload-touched'],
+    breakIn,
+    settled: settledBy(breakIn),
+    note: s.note,
+  };
+}
 
 /** One id, one thing: the second of two is told. */
 function twice(path: string, list: readonly { readonly id: string }[], into: Into): void {

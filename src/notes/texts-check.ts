@@ -67,6 +67,22 @@ export const fewLimits = (count: number): Told =>
     'Write three limits or more, as  limits: [80 °C, 90 °C, 95 °C].',
   );
 
+export const rerunUncounted = (typed: string): Told => ({
+  code: 'rerun-uncounted',
+  level: 'notice',
+  says: `"baseline-rerun" is "${typed}".`,
+  why: 'It names no place that can be counted, so that nobody can tell before testing whether a drift would show.',
+  write: 'Write  baseline-rerun: { start: true, middle: true, end: true }  or  { start: true, every-n: 6 }.',
+});
+
+export const rerunShape = (): Told =>
+  error(
+    'field-shape',
+    '"baseline-rerun" is a list.',
+    'It says when the baseline comes back.',
+    'Write  baseline-rerun: { start: true, middle: true, end: true }.',
+  );
+
 export const windowLongerThanHold = (hold: string): Told =>
   error(
     'window-longer-than-hold',

@@ -29,7 +29,10 @@ const bench = ['axle_bench', 'gearbox_bench'] as const;
 const vehicle = ['vehicle_on_rollers', 'vehicle_on_stands', 'road'] as const;
 const powered = ['flow', 'spin', 'heat-up', 'check'] as const;
 
-export function cautionsFor(run: Run, article: Article | undefined, rig: Rig): readonly CautionRow[] {
+/** What of a run decides its cautions; a run that is only planned has it too. */
+export type CautionsOf = Pick<Run, 'trial' | 'article' | 'tilt_ratio' | 'airflow_m_s' | 'gearState'>;
+
+export function cautionsFor(run: CautionsOf, article: Article | undefined, rig: Rig): readonly CautionRow[] {
   const holds: Readonly<Record<NonNullable<Applies['when']>, boolean>> = {
     'altered part': article?.role === 'modified' || article?.role === 'window_copy',
     window: article?.role === 'window_copy' || (rig.window?.usedOn.includes(run.article) ?? false),

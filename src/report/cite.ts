@@ -106,6 +106,14 @@ export function articleSpan(view: View, id: string, text: string = articleWords(
   };
 }
 
+/** The same where no sheet lies beside the page, as on a card. */
+export const articleMark = (view: View, id: string): Span => ({
+  kind: 'article',
+  mark: view.marks.get(id) ?? 0,
+  text: articleWords(view, id),
+  to: null,
+});
+
 export const articleWords = (view: View, id: string): string => {
   const name = view.articles.get(id)?.name;
   return name === undefined ? id : `${id} ${name}`;

@@ -3,6 +3,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { Book } from '../trial/book.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
+import type { Outlook } from '../trial/outlook.ts';
 import type { MediaFile, SeriesRecord } from '../trial/series.ts';
 
 /** Who reads: the house sees every note, the public only what is marked for it. */
@@ -15,6 +16,8 @@ export interface SeriesInput {
   readonly derived: ReadonlyMap<string, DerivedRun>;
   readonly compared: ComparedSeries;
   readonly ledger: Ledger;
+  /** What its plan can part, which run would narrow most, and its run cards. */
+  readonly outlook: Outlook;
   /** SHA-256 of every file of the book, by path. */
   readonly sums: ReadonlyMap<string, string>;
   /** Pictures and clips that are in the folder, by path. */

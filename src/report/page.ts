@@ -16,6 +16,8 @@ export type PageKind =
   | 'oil'
   | 'rig'
   | 'plan'
+  | 'cards'
+  | 'card'
   | 'runs'
   | 'run'
   | 'grades'
@@ -79,6 +81,8 @@ export type Span =
   | { readonly kind: 'strong'; readonly text: string }
   | { readonly kind: 'verdict'; readonly text: string }
   | { readonly kind: 'code'; readonly text: string }
+  /** Room to write in by hand; `text` says for the ear what belongs there. */
+  | { readonly kind: 'blank'; readonly text: string }
   /** Article mark: colour, shape and its label. `mark` is an index into the marks of the house; 0 is the baseline. */
   | { readonly kind: 'article'; readonly mark: number; readonly text: string; readonly to: string | null };
 

@@ -1,6 +1,7 @@
 import { methods } from '../derive/methods.ts';
 import { allRelations, chapters } from '../physics/all.ts';
 import { articlePage } from './article.ts';
+import { cardPages } from './cards.ts';
 import { cautionsPage } from './cautions-page.ts';
 import { claimsPage } from './claims.ts';
 import { claimsOf } from './claims-view.ts';
@@ -38,7 +39,7 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
     ...[...view.articles.values()].map((article) => articlePage(view, article)),
     ...[...view.oils.values()].map((oil) => oilPage(view, oil)),
     ...(view.rigShown ? [rigPage(view)] : []),
-    ...(view.plan ? [planPage(view, view.plan)] : []),
+    ...(view.plan ? [planPage(view, view.plan), ...cardPages(view, { all: false })] : []),
     ...runPages(view),
     ...flowPages(view),
     ledgerPage(view),

@@ -5,8 +5,10 @@ import { articleSpan, litresWords, tiltWords } from './cite.ts';
 import { numberText, quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, Page, PlanGridData, TableRow } from './page.ts';
+import { nextOnPlan } from './next-trial.ts';
+import { reachSection } from './plan-reach.ts';
 import { notCounted } from './run-parts.ts';
-import { capital, counts, facts, link, prose, row, section, table } from './spans.ts';
+import { capital, counts, facts, link, row, section, table } from './spans.ts';
 import { derivedOf, groupBy, type View } from './view.ts';
 
 interface Tally {
@@ -75,10 +77,11 @@ export function planPage(view: View, plan: Plan): Page {
                 ],
               ],
         ]),
-        prose('What the plan can part, and what it cannot, is not worked out here yet.'),
       ]),
+      reachSection(view),
+      nextOnPlan(view),
       noteSection(view, plan),
-    ],
+    ].filter((s) => s !== null),
   };
 }
 

@@ -5,6 +5,7 @@ import type { Instrument, Rig } from '../trial/rig.ts';
 import { articleSpan, cited, figureNamed } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText, quantityText, rangeText } from './digits.ts';
+import { breakInBlocks } from './break-in.ts';
 import { noteSection } from './note-fields.ts';
 import type { Block, Page, Section, Span } from './page.ts';
 import { capital, code, facts, fold, link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
@@ -84,6 +85,7 @@ export function rigPage(view: View): Page {
           })),
         ),
         prose('Runs of different states are not compared unless the series says so.'),
+        ...breakInBlocks(rig),
       ]),
       mapsSection(rig),
       noteSection(view, rig),

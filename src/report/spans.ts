@@ -4,6 +4,7 @@ import type { Block, MarginNote, Section, Span, Table, TableColumn, TableRow } f
 export const link = (to: string, text: string): Span => ({ kind: 'link', to, text });
 export const strong = (text: string): Span => ({ kind: 'strong', text });
 export const verdict = (text: string): Span => ({ kind: 'verdict', text });
+export const blank = (text: string): Span => ({ kind: 'blank', text });
 export const code = (text: string): Span => ({ kind: 'code', text });
 
 export const prose = (...text: readonly Span[]): Block => ({ kind: 'prose', text });

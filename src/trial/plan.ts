@@ -9,6 +9,15 @@ export interface PlanCell {
   readonly wanted: number;
 }
 
+/** When the baseline comes back within a trial; null where the words of the note do not say. */
+export interface Rerun {
+  readonly start: boolean | null;
+  readonly middle: boolean | null;
+  readonly end: boolean | null;
+  /** After so many runs of other cells. */
+  readonly everyN: number | null;
+}
+
 export type TrialKind = 'flow' | 'spin' | 'heat-up' | 'cool-down' | 'soak' | 'check';
 
 /** `plan.md` */
@@ -18,7 +27,9 @@ export interface Plan extends NoteHead {
   readonly repeatUnit: 'refit' | 'refill' | 'rerun';
   readonly order: 'random' | 'fixed' | 'latin';
   readonly seed: number | null;
+  /** In words. */
   readonly baselineRerun: string;
+  readonly rerun: Rerun;
   /** Output shaft (wheel) speeds of the stepped trials, rad/s. */
   readonly steps_rad_s: readonly number[];
   readonly hold_s: number;

@@ -1,4 +1,5 @@
 import type { Dimension } from '../quantity/quantity.ts';
+import type { BreakIn } from './break-in.ts';
 import type { NoteHead } from './note.ts';
 
 /** Names of what a logger column holds. */
@@ -102,6 +103,10 @@ export interface RigState {
   readonly from: string;
   readonly gearsetHours: number | null;
   readonly preloadTouched: boolean;
+  /** Null when none is recorded. */
+  readonly breakIn: BreakIn | null;
+  /** Whether every load of the break-in had settled by its own criterion; null when none is recorded. */
+  readonly settled: boolean | null;
   readonly note: string;
 }
 

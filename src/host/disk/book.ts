@@ -52,7 +52,7 @@ function filesBelow(folder: string): Found[] {
   const found: Found[] = [];
   const walk = (below: string): void => {
     for (const name of readdirSync(join(folder, below)).sort()) {
-      if (name.startsWith('.') || name.startsWith('_site') || passedOver.has(name)) continue;
+      if (name.startsWith('.') || /^_(?:site|cards)/.test(name) || passedOver.has(name)) continue;
       const path = below === '' ? name : `${below}/${name}`;
       const stat = lstatSync(join(folder, path));
       if (stat.isDirectory()) walk(path);

@@ -19,9 +19,19 @@ export async function copyAssets(out: string): Promise<void> {
 }
 
 /** In this order: what comes later overrides. */
-const styleParts = ['fonts', 'tokens', 'sheet', 'tables', 'pictures', 'media', 'film', 'grading', 'kinds', 'room'].map(
-  (part) => `${part}.css`,
-);
+const styleParts = [
+  'fonts',
+  'tokens',
+  'sheet',
+  'tables',
+  'pictures',
+  'media',
+  'film',
+  'grading',
+  'kinds',
+  'cards',
+  'room',
+].map((part) => `${part}.css`);
 
 const familyFolder = (family: string): string =>
   dirname(createRequire(import.meta.url).resolve(`@fontsource/${family}/package.json`));

@@ -4,7 +4,7 @@ import { hrefFrom } from './address.ts';
 
 /** A span with its address worked out for the page it stands on; plain data for the templates. */
 export type SpanView =
-  | { readonly kind: 'text' | 'strong' | 'verdict' | 'code'; readonly text: string }
+  | { readonly kind: 'text' | 'strong' | 'verdict' | 'code' | 'blank'; readonly text: string }
   | { readonly kind: 'link' | 'figure'; readonly text: string; readonly href: string; readonly id?: string }
   | { readonly kind: 'article'; readonly text: string; readonly href: string | null; readonly mark: MarkView };
 

@@ -10,16 +10,23 @@ export interface Call {
   readonly port: number;
   readonly audience: Audience;
   readonly json: boolean;
+  /** Run cards (print), of every planned run or of one series only. */
+  readonly cards: boolean;
+  readonly all: boolean;
+  readonly series: string | null;
 }
 
-const commands = ['check', 'build', 'preview', 'help', 'version'] as const;
+const commands = ['check', 'build', 'preview', 'print', 'help', 'version'] as const;
 type Command = (typeof commands)[number];
 
 const options = {
-  out: { type: 'string', default: '_site' },
+  out: { type: 'string' },
   port: { type: 'string', default: '8080' },
   public: { type: 'boolean', default: false },
   json: { type: 'boolean', default: false },
+  cards: { type: 'boolean', default: false },
+  all: { type: 'boolean', default: false },
+  series: { type: 'string' },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', short: 'v', default: false },
 } as const;
@@ -29,6 +36,7 @@ const taken: Readonly<Record<Command, readonly string[]>> = {
   check: ['public', 'json'],
   build: ['out', 'public', 'json'],
   preview: ['port', 'public'],
+  print: ['cards', 'series', 'out', 'all'],
   help: Object.keys(options),
   version: Object.keys(options),
 };
@@ -47,7 +55,7 @@ export function callOf(argv: readonly string[]): Call | string {
     if (!Object.hasOwn(options, name)) return unknown(`option ${rawName}`, name, Object.keys(options), '--');
     const { type } = options[name as keyof typeof options];
     if (type === 'string' && (value === undefined || value === '' || value.startsWith('-')))
-      return `${rawName} needs a value. Write  --${name} ${options[name as 'out' | 'port'].default}`;
+      return `${rawName} needs a value. Write  --${name} ${likely(name, positionals[0])}`;
     if (type === 'boolean' && value !== undefined) return `${rawName} takes no value. Write  --${name}`;
   }
   const [word, folder = '.', ...more] = positionals;
@@ -63,12 +71,21 @@ export function callOf(argv: readonly string[]): Call | string {
   return {
     command,
     folder,
-    out: String(values.out),
+    out: values.out === undefined ? outOf(command) : String(values.out),
     port,
     audience: values.public === true ? 'public' : 'house',
     json: values.json === true,
+    cards: values.cards === true,
+    all: values.all === true,
+    series: typeof values.series === 'string' ? values.series : null,
   };
 }
+
+const outOf = (command: string | undefined): string => (command === 'print' ? '_cards' : '_site');
+
+/** A value that an option may well be given. */
+const likely = (option: string, command: string | undefined): string =>
+  option === 'out' ? outOf(command) : option === 'port' ? options.port.default : 'hill-bowl';
 
 const isCommand = (word: string): word is Command => (commands as readonly string[]).includes(word);
 

@@ -3,6 +3,7 @@ import { build } from './build.ts';
 import { callOf } from './call.ts';
 import { check } from './check.ts';
 import { preview } from './preview.ts';
+import { print } from './print.ts';
 import { fault, isOutside, usage, version } from './words.ts';
 
 /** Exit status: 0 clean, 1 findings that stop publication, 2 wrong call; 70 a fault of our own. */
@@ -25,6 +26,8 @@ async function main(argv: readonly string[]): Promise<number> {
       return build(call);
     case 'preview':
       return preview(call);
+    case 'print':
+      return print(call);
   }
 }
 

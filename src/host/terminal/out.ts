@@ -6,13 +6,13 @@ import { isOurs } from '../site/build.ts';
  * Why a site may not be written there, in a sentence; null when it may. A site replaces its whole folder, so it never goes
  * over notes, over a folder above them, or over anything that is not a site of ours.
  */
-export async function wrongOut(input: { folder: string; out: string }): Promise<string | null> {
+export async function wrongOut(input: { folder: string; out: string; usual?: string }): Promise<string | null> {
   const folder = truly(input.folder);
   const out = truly(input.out);
-  const instead = 'Write  --out _site';
+  const instead = `Write  --out ${input.usual ?? '_site'}`;
   if (liesIn(folder, out))
     return `${input.out} holds the notes of the book, and the site would take its place. ${instead}.`;
-  if (liesIn(out, folder) && !relative(folder, out).split(sep)[0]!.startsWith('_site'))
+  if (liesIn(out, folder) && !/^_(?:site|cards)/.test(relative(folder, out).split(sep)[0]!))
     return `${input.out} lies among the notes and would be read as a part of the book. ${instead}, or a folder outside ${input.folder}.`;
   if (!(await isOurs(out)))
     return `${input.out} holds something that is not a site of ours; it is left alone. Write another --out, or empty it yourself.`;

@@ -61,7 +61,7 @@ function onSave(folder: string, then: () => Promise<void>): { stop: () => Promis
   let waiting: NodeJS.Timeout | null = null;
   let busy = Promise.resolve();
   const watcher = watch(folder, { recursive: true }, (_, name) => {
-    if (name === null || /(^|[/\\])(\.|_site|node_modules)/.test(name)) return;
+    if (name === null || /(^|[/\\])(\.|_site|_cards|node_modules)/.test(name)) return;
     if (waiting !== null) clearTimeout(waiting);
     waiting = setTimeout(() => {
       busy = busy.then(then);

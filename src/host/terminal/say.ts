@@ -17,10 +17,14 @@ export function progress(): { tell: (what: string) => void; end: () => void } {
 /** Findings as JSON to standard output, or as text with their lines: to standard output where they are what was asked for. */
 export function sayFindings(findings: readonly Finding[], json: boolean, asked = false): void {
   if (json) {
-    process.stdout.write(`${JSON.stringify(findings.map(asJson), null, 2)}\n`);
+    sayJson(findings.map(asJson));
     return;
   }
   const to = asked ? process.stdout : process.stderr;
   if (findings.length > 0) to.write(`${showFindings(findings, { limit: 200 })}\n`);
   to.write(`${summary(findings)}\n`);
+}
+
+export function sayJson(list: readonly unknown[]): void {
+  process.stdout.write(`${JSON.stringify(list, null, 2)}\n`);
 }

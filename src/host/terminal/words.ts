@@ -5,13 +5,16 @@ export const usage = `Usage
   dipmark build   [folder] [--out _site]       the site of the whole book, for the house
   dipmark build   [folder] --public            only what is marked shown-to: public
   dipmark preview [folder] [--port 8080]       build, serve on this machine only, rebuild on save
+  dipmark print   [folder] --cards             run cards of what the plan still wants, to fill in by hand
 
 The folder is the one that holds book.md; without one, the folder you stand in.
 
 Options
-  --out        where the site goes (build)
+  --out        where the site or the cards go (build, print)
   --public     what strangers may see (check, build, preview)
   --json       findings as JSON on standard output, for other programs (check, build)
+  --series     of one series only (print)
+  --all        also of what is run already (print)
   --port       0 takes any free one (preview)
   --help, -h   this text
   --version    the version

@@ -92,7 +92,17 @@ export const rig: Rig = {
   absorbers: 'one at each hub',
   airflowDevice: null,
   window: { usedOn: ['A1w'], material: 'polycarbonate', maxSump_K: celsius(60) },
-  states: [{ id: 'M1-a', from: '2026-05-01', gearsetHours: null, preloadTouched: false, note: 'as built' }],
+  states: [
+    {
+      id: 'M1-a',
+      from: '2026-05-01',
+      gearsetHours: null,
+      preloadTouched: false,
+      breakIn: null,
+      settled: null,
+      note: 'as built',
+    },
+  ],
   instruments: [
     {
       id: 'torque-low',
@@ -173,6 +183,7 @@ export const plan: Plan = {
   order: 'random',
   seed: 7,
   baselineRerun: 'at start and end',
+  rerun: { start: true, middle: false, end: true, everyN: null },
   steps_rad_s: [rpm(150), rpm(300)],
   hold_s: 120,
   steadyWindow_s: 60,

@@ -1,3 +1,4 @@
+import { outlookOf } from '../../../src/compare/outlook.ts';
 import { buildLedger } from '../../../src/ledger/build.ts';
 import type { Finding } from '../../../src/finding/finding.ts';
 import type { Audience, SeriesInput } from '../../../src/report/input.ts';
@@ -249,6 +250,7 @@ export function input({
     derived: derivedMap,
     compared: judged,
     ledger: buildLedger({ record, runs: derivedMap, compared: judged, sums: new Map(), rigShown: true }),
+    outlook: outlookOf({ record, runs: derivedMap, compared: judged }),
     sums: new Map(),
     media: files,
     findings,
