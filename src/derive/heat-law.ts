@@ -21,29 +21,42 @@ export interface HeatLaw {
 
 /** Null with fewer than twenty bins that hold both heat and sump. */
 export function heatLaw(series: HeatSeries, line: LogLogLine): HeatLaw | null {
-  const rows: number[][] = [];
-  const y: number[] = [];
+  const law = lawRows(series, line);
+  if (law === null) return null;
+  const fit = leastSquares({ design: law.sump_K.map(law.row), y: law.heat_W });
+  if (!fit.ok) return null;
+  return {
+    at_W: tabulated((sump_K) => predict(fit, law.row(sump_K)).value),
+    u_W: (sump_K) => predict(fit, law.row(sump_K)).u,
+    dof: fit.dof,
+    scatter_W: fit.s,
+  };
+}
+
+/** Readings that the law goes through, and the row of its design at a sump temperature. */
+export interface LawRows {
+  readonly row: (sump_K: number) => number[];
+  readonly time_s: readonly number[];
+  readonly sump_K: readonly number[];
+  readonly heat_W: readonly number[];
+}
+
+/** Null with fewer than twenty bins that hold both heat and sump. */
+export function lawRows(series: HeatSeries, line: LogLogLine): LawRows | null {
   const last = lastReading(series.sump_K);
   if (last === null) return null;
   const end_m2_s = nuAt(line, last);
-  const row = (sump_K: number): number[] => {
-    const x = nuAt(line, sump_K) / end_m2_s;
-    return [1, Math.sqrt(x), 1 / x];
-  };
-  for (let i = 0; i < series.sump_K.length; i++) {
-    const [t, q] = [series.sump_K[i]!, series.heat_W[i]!];
-    if (Number.isNaN(t) || Number.isNaN(q)) continue;
-    rows.push(row(t));
-    y.push(q);
-  }
-  if (y.length < 20) return null;
-  const fit = leastSquares({ design: rows, y });
-  if (!fit.ok) return null;
+  const held = [...series.time_s.keys()].filter((i) => !Number.isNaN(series.sump_K[i]! + series.heat_W[i]!));
+  if (held.length < 20) return null;
+  const of = (values: Float64Array): number[] => held.map((i) => values[i]!);
   return {
-    at_W: tabulated((sump_K) => predict(fit, row(sump_K)).value),
-    u_W: (sump_K) => predict(fit, row(sump_K)).u,
-    dof: fit.dof,
-    scatter_W: fit.s,
+    row: (sump_K) => {
+      const x = nuAt(line, sump_K) / end_m2_s;
+      return [1, Math.sqrt(x), 1 / x];
+    },
+    time_s: of(series.time_s),
+    sump_K: of(series.sump_K),
+    heat_W: of(series.heat_W),
   };
 }
 

@@ -1,10 +1,11 @@
 import { writeNumber } from '../quantity/write.ts';
-import { estimate, quotient, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
+import { difference, estimate, quotient, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
 import type { LogLogLine } from '../physics/viscosity.ts';
 import { meanOf } from './readings-of.ts';
 import type { At, Crossing, Given, ModelTried, Result, Step, Trace } from '../trial/derived.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { Plan } from '../trial/plan.ts';
+import { feltAmbient, heatAnswer } from './answer.ts';
 import { bearingRise } from './bearing.ts';
 import { calibration, fitScatter, gather, modelSpread, readingScatter, type Contribution } from './causes.ts';
 import { closureOf } from './closure.ts';
@@ -26,7 +27,8 @@ export interface HeatUpDerived {
   readonly crossings: readonly Crossing[];
   readonly fitted: Trace | null;
   readonly remarks: readonly string[];
-  readonly ambient_K: number;
+  readonly ambientLagged_K: number | null;
+  readonly heatSlope_W_K: Estimate | null;
   /** Why only what was read directly is given; null when everything is. */
   readonly untold: string | null;
   readonly why: string | null;
@@ -39,14 +41,15 @@ const nothing = (why: string): HeatUpDerived => ({
   crossings: [],
   fitted: null,
   remarks: [],
-  ambient_K: NaN,
+  ambientLagged_K: null,
+  heatSlope_W_K: null,
   untold: null,
   why,
 });
 
 /**
  * A loaded heat-up: heat made, final temperature and rise, shed, store, sustained crossings, pinion bearing above sump,
- * closure of the balance. The final temperature is stated for the mean ambient of the last half hour.
+ * closure of the balance. The final temperature is stated for the ambient that the axle feels at the end: lagged.
  */
 export function deriveHeatUp(input: {
   reading: Reading;
@@ -66,7 +69,7 @@ export function deriveHeatUp(input: {
   const ambient = meanOf(reading.channel('ambient')!.subarray(...lastRows));
   const skinProbe = reading.instrument('skin');
   const skinOffset_K = skinProbe === null ? 0.5 : calibration(skinProbe, 330).u;
-  const final = finalTemperature({ series, heat, ambient_K: ambient.mean, skinOffset_K });
+  const final = finalTemperature({ series, heat, skinOffset_K });
   const { taken } = final;
   const reason = untold({ series, ambient_K: ambient.mean, final_K: taken.final_K, u_K: taken.u_K });
 
@@ -99,19 +102,16 @@ export function deriveHeatUp(input: {
     { of: choice, sensitivity: 1 },
   ]);
   const ambientScatter = readingScatter({ run: run.id, what: 'ambient', u: ambient.u, dof: ambient.dof });
-  const rise = built(taken.final_K - ambient.mean, [
-    { of: sumpCal, sensitivity: 1 },
-    { of: fitted, sensitivity: 1 },
-    { of: choice, sensitivity: 1 },
-    { of: airCal, sensitivity: -1 },
-    { of: ambientScatter, sensitivity: -1 },
-  ]);
+  const felt = feltAmbient({ run: run.id, series, taken, read: [airCal, ambientScatter] });
+  const rise = difference(finalT, felt.ambient_K);
   const made_W = heat.at_W(taken.final_K);
-  const made = built(made_W, [
-    ...torqueChain(reading, speed_rad_s),
-    { of: fitScatter({ run: run.id, what: 'heat made', u: heat.u_W(taken.final_K), dof: heat.dof }), sensitivity: 1 },
-  ]);
+  const chain = torqueChain(reading, speed_rad_s);
+  const madeFit = fitScatter({ run: run.id, what: 'heat made', u: heat.u_W(taken.final_K), dof: heat.dof });
+  const made = built(made_W, [...chain, { of: madeFit, sensitivity: 1 }]);
   const shed = quotient(made, rise);
+  const { final_K } = taken;
+  const slope = heatAnswer({ run: run.id, series, line, final_K, shed_W_K: shed.value, made: madeFit, chain });
+  causes.push(...felt.causes, ...slope.causes);
   const balance = closureOf({ series, heat, taken, made, at });
   const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
   // An error of the ambient probe acts on the model like so many watts a kelvin.
@@ -191,7 +191,7 @@ export function deriveHeatUp(input: {
       relation: 'rise',
       method: `heat-up/${taken.model}`,
       given: [g.ambient],
-      steps: [{ says: 'Final sump temperature', formula: 'T∞', value: taken.final_K - 273.15, unit: '°C' }],
+      steps: [{ says: 'Final sump temperature', formula: 'T∞', value: taken.final_K - 273.15, unit: '°C' }, felt.step],
       notes: modelNote,
     }),
     result('heat-made', made, {
@@ -205,6 +205,7 @@ export function deriveHeatUp(input: {
           value: made_W,
           unit: 'W',
         },
+        ...slope.steps,
       ],
     }),
     result('shed', shed, {
@@ -286,8 +287,9 @@ export function deriveHeatUp(input: {
       reason === null
         ? { channel: 'sump', time_s: [...series.time_s].slice(-taken.curve_K.length), value: [...taken.curve_K] }
         : null,
-    remarks: reason === null ? [] : [`Only what was read directly is given: ${reason}.`],
-    ambient_K: ambient.mean,
+    remarks: [reason === null ? slope.says : `Only what was read directly is given: ${reason}.`],
+    ambientLagged_K: reason === null ? felt.ambient_K.value : null,
+    heatSlope_W_K: reason === null ? slope.estimate : null,
     untold: reason,
     why: null,
   };

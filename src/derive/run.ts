@@ -1,5 +1,5 @@
 import type { Finding } from '../finding/finding.ts';
-import type { Cause } from '../quantity/estimate.ts';
+import type { Cause, Estimate } from '../quantity/estimate.ts';
 import { readInstant } from '../quantity/time.ts';
 import { logLogLine, type LogLogLine } from '../physics/viscosity.ts';
 import type { Article } from '../trial/article.ts';
@@ -80,6 +80,9 @@ export function assembled(
     crossings?: DerivedRun['crossings'];
     flow?: DerivedRun['flow'];
     fitted?: Trace | null;
+    ambientLagged_K?: number | null;
+    heatSlope_W_K?: Estimate | null;
+    spinExponent?: Estimate | null;
     remarks?: readonly string[];
     findings?: readonly Finding[];
     leftOut?: string | null;
@@ -102,12 +105,15 @@ export function assembled(
     clock_s: [epoch_s(run.started), epoch_s(run.ended)],
     conditions: {
       ambient_K: (ambient && known(meanOf(ambient))) ?? (run.ambient.start_K + run.ambient.end_K) / 2,
+      ambientLagged_K: out === null ? (own.ambientLagged_K ?? null) : null,
       airflow_m_s: (air && known(meanOf(air))) ?? run.airflow_m_s,
       level_z_m: level.level_z_m,
       volume20_m3: level.volume20_m3,
       rotation: run.rotation,
       ...loadOf(run, reading),
     },
+    heatSlope_W_K: out === null ? (own.heatSlope_W_K ?? null) : null,
+    spinExponent: out === null ? (own.spinExponent ?? null) : null,
     leftOut: out,
     results: flagged([...level.results, ...pinion, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),
     causes: [...level.causes, ...(own.causes ?? [])],

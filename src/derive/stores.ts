@@ -2,6 +2,7 @@ import { fitNonlinear, type NonlinearFit } from '../statistics/nonlinear.ts';
 import type { HeatLaw } from './heat-law.ts';
 import type { HeatSeries } from './heat-series.ts';
 import { integrate } from './integrate.ts';
+import { laggedAmbient, type Lagged } from './lagged.ts';
 import { fitTo, hangTogether, named, root, throughFit, type Parameter } from './through-fit.ts';
 
 /**
@@ -18,6 +19,8 @@ export interface StoreFit {
   readonly model: 'one-store' | 'two-store' | 'tail';
   readonly final_K: number;
   readonly u_K: number;
+  /** The ambient that the final temperature is stated for: as logged, behind the time constant of this fit. */
+  readonly felt: Lagged;
   /** Root mean square of what is left, sump only, K. */
   readonly misfit_K: number;
   readonly dof: number;
@@ -36,13 +39,11 @@ export interface StoreFit {
 export interface StoreInput {
   readonly series: HeatSeries;
   readonly heat: HeatLaw;
-  /** Ambient that the final temperature is stated for, K. */
-  readonly ambient_K: number;
   /** Standard uncertainty of the skin probe's offset, K. */
   readonly skinOffset_K: number;
 }
 
-export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
+export function oneStore({ series, heat }: StoreInput): StoreFit {
   const [t0] = starts(series);
   const curve = (p: readonly number[]): Float64Array => {
     const [C = 1, K = 1, start = 0] = p;
@@ -52,7 +53,9 @@ export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
     }).sump_K;
   };
   const fit = fitTo(series.sump_K, curve, [30_000, 12, t0]);
-  const final = (p: readonly number[]): number => settle(ambient_K, 1 / p[1]!, heat);
+  const [C = NaN, K = NaN] = fit.parameters;
+  const felt = laggedAmbient(series, C / K);
+  const final = (p: readonly number[]): number => settle(felt.ambient_K, 1 / p[1]!, heat);
   return {
     ...common(
       'one-store',
@@ -60,8 +63,9 @@ export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
       final,
       series,
       curve(fit.parameters),
-      heatShare(final(fit.parameters), ambient_K, heat),
+      heatShare(final(fit.parameters), felt.ambient_K, heat),
     ),
+    felt,
     parameters: named(fit, [
       ['C', 'kJ/K', 1e3],
       ['K', 'W/K', 1],
@@ -75,7 +79,7 @@ export function oneStore({ series, heat, ambient_K }: StoreInput): StoreFit {
  * With the skin read through at least a quarter of the run it is fitted too. Without it the sump alone tells the sum of
  * both resistances, when the housing began as cold as the oil; otherwise null.
  */
-export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput): StoreFit | null {
+export function twoStore({ series, heat, skinOffset_K }: StoreInput): StoreFit | null {
   const skinBins = series.skin_K.filter((v) => !Number.isNaN(v)).length;
   const withSkin = skinBins >= series.skin_K.length / 4;
   const [t0, s0] = starts(series);
@@ -114,10 +118,13 @@ export function twoStore({ series, heat, ambient_K, skinOffset_K }: StoreInput):
     maxIterations: 100,
   });
   const resistance = (p: readonly number[]): number => 1 / p[2]! + 1 / p[3]!;
-  const final = (p: readonly number[]): number => settle(ambient_K, resistance(p), heat);
+  const [C1 = NaN, C2 = NaN] = fit.parameters;
+  const felt = laggedAmbient(series, (C1 + C2) * resistance(fit.parameters));
+  const final = (p: readonly number[]): number => settle(felt.ambient_K, resistance(p), heat);
   const [curve] = both(fit.parameters);
   return {
-    ...common('two-store', fit, final, series, curve, heatShare(final(fit.parameters), ambient_K, heat)),
+    ...common('two-store', fit, final, series, curve, heatShare(final(fit.parameters), felt.ambient_K, heat)),
+    felt,
     parameters: named(fit, [
       ['C1', 'kJ/K', 1e3],
       ['C2', 'kJ/K', 1e3],
@@ -152,6 +159,7 @@ export function tail({ series }: StoreInput): StoreFit | null {
   const way_K = Math.abs(value - line.at(-1)!);
   return {
     ...common('tail', fit, (p) => p[0]!, { ...series, sump_K: y }, line, way_K / 5 / Math.sqrt(3)),
+    felt: laggedAmbient(series, tau),
     parameters: named(fit, [
       ['T∞', 'K', 1],
       ['A', 'K', 1],
@@ -177,7 +185,7 @@ function common(
   series: HeatSeries,
   curve: Float64Array,
   besides_K: number,
-): Omit<StoreFit, 'parameters' | 'store' | 'shed'> {
+): Omit<StoreFit, 'felt' | 'parameters' | 'store' | 'shed'> {
   const left: number[] = [];
   for (let i = 0; i < curve.length; i++) {
     const r = series.sump_K[i]! - curve[i]!;

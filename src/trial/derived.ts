@@ -199,6 +199,8 @@ export interface DerivedRun {
   readonly clock_s: readonly [number, number];
   readonly conditions: {
     readonly ambient_K: number | null;
+    /** Of a heat-up with a final temperature, what the axle feels at its end: as logged, behind its own time constant. */
+    readonly ambientLagged_K: number | null;
     readonly airflow_m_s: number | null;
     readonly level_z_m: number | null;
     readonly volume20_m3: number | null;
@@ -207,6 +209,10 @@ export interface DerivedRun {
     readonly outputSpeed_rad_s: number | null;
     readonly powerOut_W: number | null;
   };
+  /** How heat made changes with the sump at the final temperature, this run's own; null where it was not measured. */
+  readonly heatSlope_W_K: Estimate | null;
+  /** Of a spin run with four speeds or more: P ~ ω^p round the loaded speed, at the hottest reference temperature. */
+  readonly spinExponent: Estimate | null;
   /** Null when the run counts; otherwise why no figure is made of it. */
   readonly leftOut: string | null;
   readonly results: readonly Result[];

@@ -87,7 +87,7 @@ describe('an exponential through that run (three free parameters; independent sc
   it.each([1000, 3000])('while one store with the heat of the run itself, %i s long, ends where it rests', (to_s) => {
     const series = binned(to_s);
     const heat = heatLaw(series, line)!;
-    const fit = oneStore({ series, heat, ambient_K, skinOffset_K: 0 });
+    const fit = oneStore({ series, heat, skinOffset_K: 0 });
     // The heat law is a table each quarter kelvin, straight between.
     expect(Math.abs(fit.final_K - 273.15 - 83.06802)).toBeLessThanOrEqual(1e-3);
     expectNear(fit.store!.value, 22000, 1e-4);

@@ -27,6 +27,8 @@ export const derived = (of: Some = {}): DerivedRun => ({
   order: 1,
   startedDay: '2026-03-17',
   clock_s: [1773738300, 1773744720],
+  heatSlope_W_K: null,
+  spinExponent: null,
   leftOut: null,
   flow: null,
   results: [],
@@ -41,6 +43,7 @@ export const derived = (of: Some = {}): DerivedRun => ({
   ...of,
   conditions: {
     ambient_K: 294,
+    ambientLagged_K: null,
     airflow_m_s: 0,
     level_z_m: -0.053,
     volume20_m3: 2.4e-3,

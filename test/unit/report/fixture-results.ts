@@ -58,6 +58,7 @@ export const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = 
   clock_s: [1773738300, 1773744720],
   conditions: {
     ambient_K: celsius(20.7),
+    ambientLagged_K: null,
     airflow_m_s: 4.02,
     level_z_m: -0.0533,
     volume20_m3: 2.401e-3,
@@ -65,6 +66,7 @@ export const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = 
     outputSpeed_rad_s: null,
     powerOut_W: null,
   },
+  ...{ heatSlope_W_K: null, spinExponent: null },
   leftOut: null,
   results,
   causes,
