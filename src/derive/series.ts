@@ -15,6 +15,7 @@ import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
 import { deriveSpin } from './spin.ts';
 import { besideLoaded } from './similarity.ts';
+import { spinExponent } from './spin-exponent.ts';
 import { atOwnTemperature, spinLaw } from './spin-law.ts';
 import { instrumentFindings } from './instruments.ts';
 import { oilFindings } from './oil-findings.ts';
@@ -162,6 +163,7 @@ function spin(
           own: own.x.estimate,
           ownFrom: { run: own.d.run, at: own.x.at },
         });
+  const exponent = spinExponent({ run: input.run.id, results: found.results, speed_rad_s: step });
   const why =
     found.results.length === 0
       ? noWindow(reading, plan)
@@ -170,7 +172,8 @@ function spin(
         : null;
   return assembled(r, {
     results: [...found.results, ...atOwn.results],
-    causes: [...found.causes, ...atOwn.causes, ...(own?.d.causes ?? [])],
+    causes: [...found.causes, ...atOwn.causes, ...(exponent?.causes ?? []), ...(own?.d.causes ?? [])],
+    spinExponent: exponent?.estimate ?? null,
     windows: found.windows,
     remarks: [
       ...(law === null ? [] : [lawSentence(law)]),

@@ -36,7 +36,7 @@ export function printedCards(series: readonly SeriesInput[], wanted: Wanted): Pa
       title: capital(counts(count, 'run card')),
       description: 'Run cards, one a planned run.',
       whereabouts: ['Run cards'],
-      lead: [],
+      lead: [listLead],
       series: null,
       sections: views.map((view) => ({
         ...listSection(view, wantedCards(view, wanted)),
@@ -49,6 +49,8 @@ export function printedCards(series: readonly SeriesInput[], wanted: Wanted): Pa
 }
 
 const shared = { banners: [] } as const;
+const listLead = 'Runs that the plan still wants, one card each, in the order that it draws.';
+const cardLead = 'Set up, read and write down by hand, then copied into the note.';
 
 export const wantedCards = ({ input }: View, { all }: Wanted): readonly RunCard[] =>
   input.outlook.cards.filter(({ done }) => all || !done);
@@ -65,7 +67,7 @@ function listPage(view: View, cards: readonly RunCard[]): Page {
     title: capital(counts(cards.length, 'run card')),
     description: `Run cards of ${view.series.title}, one a planned run.`,
     whereabouts: [`${view.series.title} · run cards`],
-    lead: [],
+    lead: [listLead],
     series: view.series.id,
     sections: [listSection(view, cards)],
   };
@@ -131,7 +133,7 @@ const cardPage = (view: View, card: RunCard): Page => ({
   title: cardTitle(view, card),
   description: `Run card: ${cardTitle(view, card)}.`,
   whereabouts: [`${view.series.title} · run card · ${cardWhere(card)}`],
-  lead: [],
+  lead: [cardLead],
   series: view.series.id,
   sections: cardSections(view, card, { id: '', heading: null }),
 });
@@ -143,7 +145,7 @@ const allPage = (view: View, cards: readonly RunCard[]): Page => ({
   title: `${capital(counts(cards.length, 'run card'))} to print`,
   description: `All run cards of ${view.series.title} on one page.`,
   whereabouts: [`${view.series.title} · run cards`],
-  lead: [],
+  lead: [cardLead],
   series: view.series.id,
   sections: cards.flatMap((card) => {
     const [first, ...rest] = cardSections(view, card, {

@@ -22,6 +22,8 @@ describe('the pages of a book with one series', () => {
     expect([...new Set(all.map(({ kind }) => kind))].sort()).toEqual([
       'article',
       'book',
+      'card',
+      'cards',
       'cautions',
       'checks',
       'claims',
