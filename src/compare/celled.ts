@@ -8,13 +8,18 @@ import { meanKnown } from './conditions.ts';
 import { cellKey, groupsOf, withoutMixed, type Group } from './group.ts';
 import { alone, repeated, type Celled, type Repeating } from './repeated.ts';
 import { single, type Meters, type RefitScatter } from './single.ts';
+import * as texts from './texts.ts';
 import { timeBase } from './time-base.ts';
 
 /** What a comparison asks of a series, beside its runs. */
 export interface Compared {
   readonly series: Series;
   readonly plan: Pick<Plan, 'factors' | 'load'> | null;
-  readonly rig: Meters & Pick<Rig, 'teethPinion' | 'teethRing' | 'hubReduction'>;
+  readonly rig: Meters &
+    Pick<Rig, 'teethPinion' | 'teethRing' | 'hubReduction'> & {
+      /** Whether each state had settled; without them nothing is said of it. */
+      readonly states?: readonly Pick<Rig['states'][number], 'id' | 'settled'>[];
+    };
 }
 
 /** Groups of a series with the figures of their cells, and every cause that these have. */
@@ -67,7 +72,7 @@ export function celledSeries(
   };
   const found = groups
     .filter(only)
-    .map((group) => ({ group, celled: widened(celledOf(group) ?? alone(group), wider) }));
+    .map((group) => ({ group, celled: unsettled(group, widened(celledOf(group) ?? alone(group), wider), rig.states) }));
   for (const { celled } of found) for (const c of celled.causes) table.set(c.id, c);
   return { groups: found, causes: table };
 }
@@ -108,6 +113,13 @@ function labScatter({ quantity, at }: Group, { series, rig }: Compared): number 
   if (quantity === 'spin-torque') return series.refit_Nm;
   if (quantity !== 'spin-power' || at.outputSpeed_rad_s === undefined) return null;
   return series.refit_Nm * pinionSpeed_rad_s({ output_rad_s: at.outputSpeed_rad_s, teeth: rig });
+}
+
+/** While a gear set still beds in, a later article gains by being later: what follows from such runs is indicative only. */
+function unsettled({ reduced }: Group, celled: Celled, states: Compared['rig']['states'] = []): Celled {
+  const used = states.filter(({ id, settled }) => settled === false && reduced.some(({ run }) => run.rigState === id));
+  if (used.length === 0) return celled;
+  return { ...celled, indicative: [...celled.indicative, texts.notSettled(used.map(({ id }) => id))] };
 }
 
 /** The same cells with every standard uncertainty so many times; values stay. */
