@@ -7,6 +7,8 @@ import { buildLedger } from './ledger/build.ts';
 import type { Ledger } from './ledger/ledger.ts';
 import { readLog } from './logs/log.ts';
 import { readNotes, type SeriesNotes } from './notes/book.ts';
+import { stressInput } from './compare/stress-input.ts';
+import { stressTable } from './compare/stress.ts';
 import { textHash } from './statistics/seeded.ts';
 import type { TextFile } from './outlets/files.ts';
 import { flowFiles } from './outlets/flow-files.ts';
@@ -132,12 +134,12 @@ function keptRun(input: {
     ([path]) => path.startsWith(own) && !/^(?:runs\/|pictures\/|claims\.md$)/.test(path.slice(own.length)),
   );
   const around = JSON.stringify([audience, sums.get('book.md'), shared]);
-  return (run, reduce) => {
+  return (run, reduce, as = '') => {
     const log = run.log === null ? null : beside(run.file, run.log.file);
     const used = [run.file, log].map((path) => [path, path === null ? null : sums.get(path)]);
     // captions, pictures and clips beside the note may change what stands of these
     const parts = [run.clips, run.observations, run.stills];
-    return remember(`run ${around} ${JSON.stringify([used, parts])}`, reduce);
+    return remember(`run ${as} ${around} ${JSON.stringify([used, parts])}`, reduce);
   };
 }
 
@@ -153,13 +155,15 @@ function reduced(
   how: { sums: ReadonlyMap<string, string>; rigShown: boolean; remember: Remember },
   kept: KeptRun,
 ) {
-  const { runs, findings } = deriveSeries(record, kept);
+  const { runs, putBack, findings } = deriveSeries(record, kept);
   const compared = compareSeries(record, runs, { seed: seedOf(record, how.sums), remember: how.remember });
+  const stressed = stressInput(record, runs, putBack);
   const ledger = buildLedger({ record, runs, compared, ...how });
   return {
     derived: runs,
     compared,
     ledger,
+    stress: how.remember(`stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)),
     outlook: outlookOf({ record, runs, compared }),
     findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],
   };

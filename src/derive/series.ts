@@ -21,8 +21,8 @@ import { instrumentFindings } from './instruments.ts';
 import { oilFindings } from './oil-findings.ts';
 import * as texts from './texts.ts';
 
-/** Reduces a run, or takes what the same run gave before; preview keeps one over rebuilds. */
-export type KeptRun = (run: Run, reduce: () => DerivedRun) => DerivedRun;
+/** Reduces a run, or takes what the same run gave before; preview keeps one over rebuilds. `as` names another reduction of it. */
+export type KeptRun = (run: Run, reduce: () => DerivedRun, as?: string) => DerivedRun;
 
 /**
  * Every run of a series reduced. Flow first (running levels tell which probes hang in the air), then heat-ups (final
@@ -34,18 +34,21 @@ export function deriveSeries(
   kept: KeptRun = (_, reduce) => reduce(),
 ): {
   runs: ReadonlyMap<string, DerivedRun>;
+  /** Runs with every stretch that was excluded put back, for those that have any: what leaving them out did. */
+  putBack: ReadonlyMap<string, DerivedRun>;
   findings: readonly Finding[];
 } {
   const { series, plan } = record;
   const baseline = record.articles.get(series.baseline.article);
-  const ready = record.runs.flatMap((run): Ready[] => {
+  const readied = (run: Run): Ready[] => {
     const oil = record.oils.get(run.oil);
     if (oil === undefined) return [];
     const article = record.articles.get(run.article);
     return [
       makeReady({ run, rig: record.rig, series, plan, article, baseline, oil, log: record.logs.get(run.id) ?? null }),
     ];
-  });
+  };
+  const ready = record.runs.flatMap(readied);
   const done = new Map<string, DerivedRun>();
   const keep = (list: readonly DerivedRun[]): void => {
     for (const d of list) done.set(d.run, d);
@@ -57,7 +60,16 @@ export function deriveSeries(
   keep(of('cool-down').map((r) => coolDown(r, done)));
   keep(of('spin').map((r) => spin(r, plan, levels, done)));
   keep(of('flow').flatMap((r) => standing(r, done, record)));
+  const back = record.runs
+    .filter(({ exclude, id }) => exclude.length > 0 && done.get(id)?.leftOut === null)
+    .flatMap((run): DerivedRun[] => {
+      const whole = { ...run, exclude: [] };
+      if (run.trial === 'spin') return readied(whole).map((r) => spin(r, plan, levels, done));
+      if (run.trial !== 'heat-up') return [];
+      return [kept(run, () => heatUp(readied(whole)[0]!, plan), 'put back')];
+    });
   return {
+    putBack: new Map(back.map((d) => [d.run, d])),
     runs: new Map(record.runs.flatMap((r) => (done.has(r.id) ? [[r.id, done.get(r.id)!] as const] : []))),
     findings: [
       ...instrumentFindings(record),

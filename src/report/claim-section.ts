@@ -9,6 +9,7 @@ import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Section, Span } from './page.ts';
 import { runLink } from './run-parts.ts';
 import { capital, counts, facts, listed, listNote, plain, prose, section, strong, verdict } from './spans.ts';
+import { stressSpans } from './stress.ts';
 import { besideTheCells, isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
@@ -26,11 +27,17 @@ export function claimSection(view: View, held: HeldClaim): Section {
           ? prose(`It says ${counts(judged.clauses.length, 'thing')}, and holds only where all of them do.`)
           : null,
         ...judged.clauses.map((clause, i) => clauseFacts(view, clause, judged.clauses[i - 1])),
+        stressFacts(view, claim.id),
       ],
       [overrideNote(view, held), lossNote(view, held), matchNote(view, held), sureNote(view, held)],
     ),
     inIndex: `${claim.id}: ${judged.word}`,
   };
+}
+
+function stressFacts(view: View, claim: string): Block | null {
+  const said = stressSpans(view, claim);
+  return said.length === 0 ? null : facts([['Other choices', said]]);
 }
 
 /** A clause with the rule of the one before it does not repeat it. */

@@ -4,6 +4,7 @@ import type { Book } from '../trial/book.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Outlook } from '../trial/outlook.ts';
+import type { StressTable } from '../trial/stress.ts';
 import type { MediaFile, SeriesRecord } from '../trial/series.ts';
 
 /** Who reads: the house sees every note, the public only what is marked for it. */
@@ -16,6 +17,8 @@ export interface SeriesInput {
   readonly derived: ReadonlyMap<string, DerivedRun>;
   readonly compared: ComparedSeries;
   readonly ledger: Ledger;
+  /** Its words under every other choice. */
+  readonly stress: StressTable;
   /** What its plan can part, which run would narrow most, and its run cards. */
   readonly outlook: Outlook;
   /** SHA-256 of every file of the book, by path. */

@@ -178,6 +178,9 @@ export const methodText: readonly Section[] = [
         ' when the worse of the two does. Without a margin nothing is called equal.',
       ],
       [
+        'Every claim and every step of the main standings is worked out again under each other choice that somebody could defend, one at a time: another temperature, limit or fill, the tolerances of ambient and airflow halved and doubled, drift left in, all causes at 0.7 and at 1.4 times their size, what was excluded put back, each run left out.',
+      ],
+      [
         'The chance of lying lowest is the share of the trials in which a row lies lowest of those ranked. It stands beside the word and never in its place.',
       ],
     ]),

@@ -12,6 +12,7 @@ export type PageKind =
   | 'series'
   | 'standing'
   | 'claims'
+  | 'stress'
   | 'article'
   | 'oil'
   | 'rig'

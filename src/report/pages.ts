@@ -24,6 +24,7 @@ import { seriesPage } from './series.ts';
 import { pairPage } from './side-by-side.ts';
 import { sideBySidePage } from './side-by-side-list.ts';
 import { standingPage } from './standing.ts';
+import { hasStress, stressPage } from './stress.ts';
 import { viewOf, type View } from './view.ts';
 import { wordsPage } from './words.ts';
 import { workingPages } from './working.ts';
@@ -36,6 +37,7 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
     seriesPage(view),
     standingPage(view),
     ...(claimsOf(view).length === 0 ? [] : [claimsPage(view)]),
+    ...(hasStress(view) ? [stressPage(view)] : []),
     ...[...view.articles.values()].map((article) => articlePage(view, article)),
     ...[...view.oils.values()].map((oil) => oilPage(view, oil)),
     ...(view.rigShown ? [rigPage(view)] : []),
