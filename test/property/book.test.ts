@@ -52,7 +52,9 @@ describe('stating every input in other units', () => {
       // One part in a million: fifteen typed digits, and fits that stop when a step is that small.
       expect(apart(f.value, g.value!, half), id).toBeLessThan(1e-6);
       // A zero typed to 0.001 N·m says how finely it was read; typed with fifteen digits it says so no more.
-      expect(apart(half, (g.interval[1]! - g.interval[0]!) / 2, 1e-12), id).toBeLessThan(0.01);
+      // Other files are another seed: an interval by trials has settled to one digit, not to more.
+      const byTrials = [f, g].some(({ notes }) => notes.some((note) => note.includes('by trials')));
+      expect(apart(half, (g.interval[1]! - g.interval[0]!) / 2, 1e-12), id).toBeLessThan(byTrials ? 0.1 : 0.01);
     }
   });
 });
