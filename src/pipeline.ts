@@ -163,7 +163,7 @@ function reduced(
     derived: runs,
     compared,
     ledger,
-    stress: how.remember(`stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)),
+    stress: { ...how.remember(`stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)), input: stressed },
     outlook: outlookOf({ record, runs, compared }),
     findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],
   };

@@ -4,7 +4,7 @@ import type { Book } from '../trial/book.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Outlook } from '../trial/outlook.ts';
-import type { StressTable } from '../trial/stress.ts';
+import type { StressInput, StressTable } from '../trial/stress.ts';
 import type { MediaFile, SeriesRecord } from '../trial/series.ts';
 
 /** Who reads: the house sees every note, the public only what is marked for it. */
@@ -18,7 +18,7 @@ export interface SeriesInput {
   readonly compared: ComparedSeries;
   readonly ledger: Ledger;
   /** Its words under every other choice. */
-  readonly stress: StressTable;
+  readonly stress: StressTable & { readonly input: StressInput };
   /** What its plan can part, which run would narrow most, and its run cards. */
   readonly outlook: Outlook;
   /** SHA-256 of every file of the book, by path. */

@@ -3,6 +3,7 @@
  * The wide column holds blocks; the margin beside a section says how sure it is, what it depends on, and where its raw file is.
  */
 
+import type { Choice, Step, StressInput } from '../trial/stress.ts';
 import type { ChartData } from './chart-data.ts';
 
 export type * from './chart-data.ts';
@@ -106,7 +107,8 @@ export type Block =
   | { readonly kind: 'clip'; readonly clip: ClipView }
   /** Two clips that start together at the same step. */
   | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly [ClipView, ClipView] }
-  | { readonly kind: 'grading'; readonly grading: GradingView };
+  | { readonly kind: 'grading'; readonly grading: GradingView }
+  | { readonly kind: 'stress'; readonly stress: StressView };
 
 export interface PairSide {
   readonly title: readonly Span[];
@@ -142,6 +144,14 @@ export interface ClipView {
   readonly pieces: readonly { readonly clip_s: number; readonly to_clip_s: number; readonly offset_s: number }[];
   /** Element of the film chart on the page that the mark runs on: `picture-` and the id of the chart. */
   readonly traces: string | null;
+}
+
+/** What the switches of the stress table need: plain data of the comparison, and the words of its rows. */
+export interface StressView {
+  readonly input: StressInput;
+  readonly choices: readonly { readonly choice: Choice; readonly text: string }[];
+  readonly claims: readonly string[];
+  readonly steps: readonly { readonly step: Step; readonly text: string }[];
 }
 
 /** What the grading page needs: coded clips, never the article, fill or oil. */

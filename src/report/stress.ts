@@ -1,6 +1,6 @@
 import type { Choice, StressTable } from '../trial/stress.ts';
 import { claimPath, claimsOf } from './claims-view.ts';
-import { cellSpans, conditionWords, quantityWords } from './cite.ts';
+import { articleWords, cellDetail, cellSpans, conditionWords, quantityWords } from './cite.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import { numberText } from './digits.ts';
 import type { Block, Page, Section, Span } from './page.ts';
@@ -39,6 +39,7 @@ export function stressPage(view: View): Page {
     banners: [],
     series: view.series.id,
     sections: [
+      switchesSection(view, claims, steps),
       claims.length === 0 ? null : claimsSection(view, claims),
       claims.length === 0 ? null : wholeSection(view, claims),
       ...stepSections(view, steps),
@@ -53,6 +54,47 @@ function titleOf(claims: readonly ClaimRow[], steps: readonly StepRow[]): string
   if (firm === rows.length) return `Every ${what} keeps its word under every other choice`;
   return `${capital(countWord(firm))} of ${counts(rows.length, what)} ${firm === 1 ? 'keeps its' : 'keep their'} word under every other choice`;
 }
+
+/**
+ * Switches for several choices at once, from the same data. Not where something of it is held back from the reader: the words
+ * would need it, and may not carry it.
+ */
+function switchesSection(view: View, claims: readonly ClaimRow[], steps: readonly StepRow[]): Section | null {
+  const { input } = view.input.stress;
+  const seen = new Set(view.runs.map(({ id }) => id));
+  const hidden = input.runs.some(({ run, cell }) => !seen.has(run) || !view.articles.has(input.cells[cell]!.article));
+  if (hidden) return null;
+  const shown = new Set(claims.map(({ claim }) => claim));
+  const choices = new Map(
+    [...claims, ...steps].flatMap(({ rows }) => rows.map(({ choice }) => [JSON.stringify(choice), choice] as const)),
+  );
+  return section(
+    'several',
+    'Several choices at once',
+    [
+      {
+        kind: 'stress',
+        stress: {
+          input: { ...input, claims: input.claims.filter(({ id }) => shown.has(id)) },
+          choices: [...choices.values()].map((choice) => ({ choice, text: choiceWords(view, choice) })),
+          claims: [...shown],
+          steps: steps.map(({ step }) => ({ step, text: stepText(view, step) })),
+        },
+      },
+    ],
+    [
+      {
+        name: 'Your own choices.',
+        text: [
+          'The words are worked out here, in this page, by the rule that the site was made with. The address keeps the choices: copy it to show somebody.',
+        ],
+      },
+    ],
+  );
+}
+
+const stepText = (view: View, { quantity, cell }: StepRow['step']): string =>
+  `${capital(quantityWords(quantity))}, ${articleWords(view, cell.article)}, ${cellDetail(cell)}${cell.oil === view.series.baseline.oil ? '' : `, ${cell.oil}`}`;
 
 function claimsSection(view: View, claims: readonly ClaimRow[]): Section {
   return section(

@@ -22,7 +22,7 @@ const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
 const sheets: readonly string[] = [
   ...['', 'method/', 'cautions/', 'words/', 'guide/'],
-  ...['', 'standing/', 'claims/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map(
+  ...['', 'standing/', 'claims/', 'stress/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map(
     (path) => series + path,
   ),
   ...['grades/', 'side-by-side/', 'side-by-side/F-01~F-05/'].map((path) => series + path),

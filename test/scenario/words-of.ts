@@ -46,6 +46,8 @@ function ofBlock(block: Block): string[] {
       return ofClip(block.clip);
     case 'two-clips':
       return block.clips.flatMap(ofClip);
+    case 'stress':
+      return [...block.stress.choices.map(({ text }) => text), ...block.stress.steps.map(({ text }) => text)];
     case 'grading':
       return [
         ...block.grading.clips.map(({ code }) => code),

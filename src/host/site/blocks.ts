@@ -3,7 +3,7 @@ import type { Block, Chart, PlanGridData, Span, Table } from '../../report/page.
 import type { Drawn } from '../pictures/draw.ts';
 import { formulaToHtml } from './formula.ts';
 import type { BesideView, ClipFigure, StillFigure } from './media-blocks.ts';
-import { clipFigure, gradingData, stillFigure } from './media-blocks.ts';
+import { clipFigure, gradingData, scriptData, stillFigure } from './media-blocks.ts';
 import type { SpansOf, SpanView } from './spans.ts';
 import { wordsToHtml } from './words.ts';
 
@@ -23,7 +23,7 @@ export type BlockView =
   | { readonly kind: 'stills'; readonly items: readonly StillFigure[] }
   | { readonly kind: 'clip'; readonly clip: ClipFigure }
   | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly ClipFigure[]; readonly both: boolean }
-  | { readonly kind: 'grading'; readonly data: string };
+  | { readonly kind: 'grading' | 'stress'; readonly data: string };
 
 export interface SideView {
   readonly title: readonly SpanView[];
@@ -133,6 +133,8 @@ export function blockView(block: Block, at: BlocksAt): BlockView {
       const clips = block.clips.map((clip) => clipFigure(clip, page, beside));
       return { kind: 'two-clips', id: block.id, clips, both: clips.every(({ clip }) => clip !== null) };
     }
+    case 'stress':
+      return { kind: 'stress', data: scriptData(block.stress) };
     case 'grading':
       return { kind: 'grading', data: gradingData(block.grading, page, beside) };
   }

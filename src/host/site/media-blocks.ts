@@ -132,4 +132,5 @@ export const scriptData = (data: object): string =>
 export const scriptsFor = (blocks: readonly Block[]): readonly string[] => [
   ...(blocks.some(({ kind }) => kind === 'clip' || kind === 'two-clips') ? ['film.js'] : []),
   ...(blocks.some(({ kind }) => kind === 'grading') ? ['grading.js'] : []),
+  ...(blocks.some(({ kind }) => kind === 'stress') ? ['stress.js'] : []),
 ];

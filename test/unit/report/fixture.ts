@@ -1,3 +1,4 @@
+import { stressInput } from '../../../src/compare/stress-input.ts';
 import { outlookOf } from '../../../src/compare/outlook.ts';
 import { buildLedger } from '../../../src/ledger/build.ts';
 import type { Finding } from '../../../src/finding/finding.ts';
@@ -250,8 +251,8 @@ export function input({
     derived: derivedMap,
     compared: judged,
     ledger: buildLedger({ record, runs: derivedMap, compared: judged, sums: new Map(), rigShown: true }),
-    stress: { claims: [], steps: [] },
-  outlook: outlookOf({ record, runs: derivedMap, compared: judged }),
+    stress: { claims: [], steps: [], input: stressInput(record, derivedMap, new Map()) },
+    outlook: outlookOf({ record, runs: derivedMap, compared: judged }),
     sums: new Map(),
     media: files,
     findings,

@@ -69,6 +69,13 @@ function blockSpans(block: Block): Span[] {
       return clipSpans(block.clip);
     case 'two-clips':
       return block.clips.flatMap(clipSpans);
+    case 'stress':
+      return [
+        ...block.stress.choices.map(({ text }) => text),
+        ...block.stress.claims,
+        ...block.stress.steps.map(({ text }) => text),
+        JSON.stringify(block.stress.input),
+      ];
     case 'grading':
       return gradingSpans(block.grading);
   }
