@@ -60,7 +60,7 @@ describe.skipIf(chromiumPath === undefined)('the switches of the stress table, f
       await page
         .locator('.stress-switches select')
         .first()
-        .selectOption((await option.getAttribute('value')));
+        .selectOption(await option.getAttribute('value'));
       const value = (await option.getAttribute('value'))!.split(':')[1];
       const row = own.rows.find(({ choice }) => choice.kind === 'sump' && String(choice.sump_K) === value);
       if (row !== undefined) expect((await wordOf(page, 'CL-3'))!.replace('→ ', '')).toBe(row.word);
