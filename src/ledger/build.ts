@@ -9,7 +9,8 @@ import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from 
 import { budgetOf } from './budget.ts';
 import type { Ledger, Working } from './ledger.ts';
 import { agreementFigures, isGrade, notUsable } from './agreements.ts';
-import { effectNotes } from './effect-notes.ts';
+import { byTrialsNote, effectNotes } from './effect-notes.ts';
+import { factorialFigures } from './factorials.ts';
 import { methodVersion } from './method.ts';
 import { oilFigures, type SheetFigure } from './oils.ts';
 import { splitFigures } from './splits.ts';
@@ -35,6 +36,7 @@ export function buildLedger(input: {
     ...(rigShown ? speedFigures(record) : []),
     ...agreementFigures(record, compared.agreements),
     ...splitFigures(record, compared, naming),
+    ...factorialFigures(record, compared, naming),
   ];
   const causes: CauseTable = new Map(
     [...compared.causes, ...sheets.flatMap((s) => s.causes ?? [])].map((c): [string, Cause] => [c.id, c]),
@@ -260,9 +262,6 @@ function maker(input: {
       }),
   };
 }
-
-const byTrialsNote =
-  'the interval is the one by trials: at an end the linear one lies off by more than a tenth of the standard uncertainty';
 
 const mostOf = (quantity: QuantityName): number => {
   const kind: { readonly most?: number } = quantityKinds[quantity];

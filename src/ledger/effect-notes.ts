@@ -15,3 +15,6 @@ const marginNotes = ({ margin }: Effect): string[] =>
         ...(margin.equal ? ['equal within the margin'] : []),
         ...(margin.noWorse === true ? ['no worse than the margin'] : []),
       ];
+
+export const byTrialsNote =
+  'the interval is the one by trials: at an end the linear one lies off by more than a tenth of the standard uncertainty';

@@ -2,6 +2,7 @@ import { cellName } from '../ledger/ids.ts';
 import type { Standing, StandingRow } from '../trial/compared.ts';
 import { articleSpan, cellDetail, cellFigures, cited, quantityWords } from './cite.ts';
 import { dependsSection } from './depends.ts';
+import { factorialSection } from './factorial.ts';
 import { nextTrialSection } from './next-trial.ts';
 import type { Block, Page, Section, Span } from './page.ts';
 import { capital, link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
@@ -44,6 +45,7 @@ export function standingPage(view: View): Page {
       ...groupsOf(view).flatMap((standings, i) => [
         groupSection(view, standings, i === 0),
         i === 0 ? dependsSection(view) : null,
+        factorialSection(view, standings[0]),
         standingSplits(view, standings[0]),
       ]),
       nextTrialSection(view),
