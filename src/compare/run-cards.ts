@@ -43,8 +43,11 @@ export function runCards({ record, runs }: CardInput): RunCard[] {
   });
 }
 
-/** Next places and fittings: a cool-down keeps the fitting of the heat-up before it. */
-function counter({ runs }: SeriesRecord): (cell: PlanCell) => { order: number; refit: number } {
+/**
+ * Next places and fittings: a cool-down keeps the fitting of the heat-up before it. Where a repeat is no refit, whoever runs
+ * it knows whether the article came off.
+ */
+function counter({ runs, plan }: CardInput['record']): (cell: PlanCell) => Pick<RunCard, 'order' | 'refit'> {
   let order = Math.max(0, ...runs.map((run) => run.order));
   const refits = new Map<string, number>();
   for (const run of runs) refits.set(run.article, Math.max(refits.get(run.article) ?? 0, run.refit));
@@ -52,7 +55,7 @@ function counter({ runs }: SeriesRecord): (cell: PlanCell) => { order: number; r
     order += 1;
     const refit = Math.max(1, (refits.get(article) ?? 0) + (trial === 'cool-down' ? 0 : 1));
     refits.set(article, refit);
-    return { order, refit };
+    return { order, refit: plan.repeatUnit === 'refit' ? refit : null };
   };
 }
 

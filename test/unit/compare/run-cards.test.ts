@@ -117,6 +117,10 @@ describe('a series that has begun', () => {
     expect(cards(null).find((card) => card.done)).toMatchObject({ order: null, refit: null, time: 1 });
   });
 
+  it('leaves the fitting open where a repeat is no refit', () => {
+    expect(cardsOf(['spin P1 2.40 O1'], {}, { repeatUnit: 'refill' }).map(({ refit }) => refit)).toEqual([null]);
+  });
+
   it('leaves a cool-down in the fitting of the heat-up before it', () => {
     const pair = cardsOf(['heat-up P1 2.40 O1', 'cool-down P1 2.40 O1']);
     expect(pair.map(({ cell: { trial }, refit }) => [trial, refit])).toEqual([
