@@ -18,8 +18,10 @@ function nextOf(
     runs.map(({ article, w }, i) => spinRun({ article, order: i + 1, watts: w })).map((run) => [run.run, run]),
   );
   const own = planned(cells ?? [], more);
-  const record = { ...own, claims: [], plan: cells === null ? null : own.plan };
-  const [next] = nextTrials({ record, runs: byId, compared: compareSeries(record, byId, { drift: 'none' }) });
+  // The plan also says which difference is the subject: it is there when the runs are compared.
+  const compared = compareSeries({ ...own, claims: [] }, byId, { drift: 'none' });
+  const record = { ...own, plan: cells === null ? null : own.plan };
+  const [next] = nextTrials({ record, runs: byId, compared });
   return next!;
 }
 const of = (next: ReturnType<typeof nextOf>, article: string) =>
@@ -99,7 +101,7 @@ describe('one more run of a cell, where its causes are put together', () => {
   const record = { ...planned([]), series: { ...planned([]).series, refit_Nm: 0.05 } };
   // The scatter of the lab stands in for repeats; figures and causes are laid over it by hand.
   const compared = compareSeries(
-    { ...record, claims: [], plan: null },
+    { ...record, claims: [] },
     new Map(
       [...runs, spinRun({ article: 'P0', order: 3, watts: 241 }), spinRun({ article: 'P1', order: 4, watts: 201 })].map(
         (r) => [r.run, r],

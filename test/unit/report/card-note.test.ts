@@ -7,7 +7,7 @@ import type { SeriesRecord } from '../../../src/trial/series.ts';
 import { planned } from '../compare/planned.ts';
 import { asFiles, goodBook } from '../notes/good-book.ts';
 
-const noteOf = (cell: string, more: Partial<SeriesRecord> = {}, plan: Partial<Plan> = {}): string =>
+const noteOf = (cell: string, more: Pick<Partial<SeriesRecord>, 'runs'> = {}, plan: Partial<Plan> = {}): string =>
   cardNote(runCards({ record: { ...planned([cell], plan), ...more }, runs: new Map() })[0]!);
 
 /** What a person writes into each blank; a key that has no blank is left as it is. */
