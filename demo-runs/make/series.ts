@@ -24,7 +24,7 @@ started: 2026-03-02
 licence: CC-BY-4.0
 conflicts: none declared
 baseline: { article: P0, fill: 2.40 L, oil: O1 }
-reference: { wheel-speed: 290 rpm, sump: [40 °C, 60 °C, 80 °C], main-sump: 60 °C, main-limit: 95 °C, airflow: 4.0 m/s }
+reference: { wheel-speed: 290 rpm, sump: [40 °C, 60 °C, 80 °C], main-sump: 60 °C, main-limit: 95 °C, airflow: 4.0 m/s, ambient: 21 °C }
 tolerance: { ambient: 4 K, airflow: 0.3 m/s, level: 3 mm, fill: 0.05 L, speed: 1 %, tilt: 0.5 % }
 coverage: 95 %
 family: 5 %

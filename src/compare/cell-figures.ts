@@ -1,5 +1,6 @@
 import type { CellFigure } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
+import { correctionsOf } from './corrected.ts';
 import { cellKey, type Group } from './group.ts';
 import type { Celled } from './repeated.ts';
 import * as texts from './texts.ts';
@@ -14,6 +15,7 @@ export function cellFigures(group: Group, celled: Celled): CellFigure[] {
     estimate: c.estimate,
     bound: null,
     runs: c.runs.map((r) => r.run.run),
+    corrections: correctionsOf(c.runs),
     notes: celled.notes,
     unranked: celled.unranked,
     indicative: celled.indicative,

@@ -5,6 +5,7 @@ import type { DerivedRun } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Rig } from '../trial/rig.ts';
 import { meanKnown } from './conditions.ts';
+import { corrected } from './corrected.ts';
 import { cellKey, groupsOf, withoutMixed, type Group } from './group.ts';
 import { alone, repeated, type Celled, type Repeating } from './repeated.ts';
 import { single, type Meters, type RefitScatter } from './single.ts';
@@ -52,18 +53,20 @@ export function celledSeries(
     for (const id of new Set(run.causes.map((c) => c.id))) carriers.set(id, (carriers.get(id) ?? 0) + 1);
   // What several runs carry, as the final temperature of one heat-up, is not inside the scatter between them.
   const isSeriesCause = (id: string): boolean => table.get(id)?.scope === 'series' || (carriers.get(id) ?? 0) > 1;
-  const groups = groupsOf(runs).map((group) => withoutMixed(group, series));
+  const loaded = [...runs.values()].filter((r) => r.trial === 'heat-up' && r.leftOut === null).map((r) => r.conditions);
+  const mean = {
+    ambient_K: meanOf(loaded.map((c) => c.ambient_K)),
+    airflow_m_s: meanOf(loaded.map((c) => c.airflow_m_s)),
+  };
+  const stated = series.reference.ambient_K;
+  const reference = { ambient_K: stated ?? mean.ambient_K, stated: stated !== null };
+  const groups = groupsOf(runs).map((group) => corrected(withoutMixed(group, series), reference));
   const time = timeBase(drift, runs.values());
   const repeating = (group: Group): Repeating => ({
     ...{ isSeriesCause, time, lab: labScatter(group, record) },
     isBase: (cell) => cellKey(cell) === cellKey({ ...cell, ...series.baseline, tilt_ratio: 0 }),
   });
   const refit = refitScatter(groups, record, repeating);
-  const loaded = [...runs.values()].filter((r) => r.trial === 'heat-up' && r.leftOut === null).map((r) => r.conditions);
-  const mean = {
-    ambient_K: meanOf(loaded.map((c) => c.ambient_K)),
-    airflow_m_s: meanOf(loaded.map((c) => c.airflow_m_s)),
-  };
   /** Null where neither repeats nor known causes say how far one run scatters. */
   const celledOf = (group: Group): Celled | null => {
     const measured = repeated(group, repeating(group));

@@ -6,6 +6,9 @@ import * as texts from './texts.ts';
 /** How far loads may differ: 2 % of power out is about 2 % of the final rise (common practice, no source). */
 const load_ratio = 0.02;
 
+/** How far ambient may differ where no run tells what it does (common practice, no source). */
+const uncorrected_K = 3;
+
 interface Held {
   readonly quantity: QuantityName;
   readonly series: Series;
@@ -44,6 +47,10 @@ function reasons({ quantity, series }: Held, runs: readonly DerivedRun[], apart:
   if (quantity === 'spin-power' || quantity === 'spin-torque') return always;
   const moved = runs.filter((r) => r.findings.some((f) => f.code === 'ambient-moved'));
   const ambient_K = apart((c) => c.ambient_K);
+  // Without a measured slope nothing is corrected, and the window is no wider than this.
+  const window_K = runs.every((r) => r.heatSlope_W_K !== null)
+    ? tolerance.ambient_K
+    : Math.min(tolerance.ambient_K, uncorrected_K);
   const airflow = apart((c) => c.airflow_m_s);
   const ratio = (pick: (c: Conditions) => number | null): number =>
     apart(pick) / (meanKnown(runs.map((r) => pick(r.conditions))) ?? 1);
@@ -52,7 +59,7 @@ function reasons({ quantity, series }: Held, runs: readonly DerivedRun[], apart:
   return [
     ...always,
     ...(moved.length > 0 ? [texts.ambientMoved(moved.map((r) => r.run))] : []),
-    ...(Math.abs(ambient_K) > tolerance.ambient_K ? [texts.ambientDiffers(ambient_K, tolerance.ambient_K)] : []),
+    ...(Math.abs(ambient_K) > window_K ? [texts.ambientDiffers(ambient_K, window_K)] : []),
     ...(Math.abs(airflow) > tolerance.airflow_m_s ? [texts.airflowDiffers(airflow, tolerance.airflow_m_s)] : []),
     ...(Math.abs(speed) > tolerance.outputSpeed_ratio ? [texts.speedDiffers(speed, tolerance.outputSpeed_ratio)] : []),
     ...(Math.abs(load) > load_ratio ? [texts.loadDiffers(load, load_ratio)] : []),

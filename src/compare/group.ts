@@ -1,6 +1,7 @@
 import type { Estimate } from '../quantity/estimate.ts';
 import type { At, Cell, DerivedRun, Result } from '../trial/derived.ts';
 import type { Series } from '../trial/book.ts';
+import type { Correction } from '../trial/compared.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { TrialKind } from '../trial/plan.ts';
 import { notRepeats } from './conditions.ts';
@@ -10,6 +11,8 @@ import * as texts from './texts.ts';
 export interface Reduced {
   readonly run: DerivedRun;
   readonly estimate: Estimate;
+  /** How it was brought to the reference ambient. */
+  readonly toAmbient?: Correction;
 }
 
 /** All runs that give one quantity at one condition. */

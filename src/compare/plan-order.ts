@@ -57,14 +57,19 @@ function inRounds(own: readonly PlacedCell[], { plan, trial }: { plan: Plan; tri
   });
 }
 
-/** The baseline first, last, and evenly between, or after every so many of the others. */
+/**
+ * The baseline first and last unless the plan says otherwise, and evenly between, or after every so many of the others. A
+ * single run of it comes first, unless it is wanted only at the end.
+ */
 function bracketed(others: readonly Turn[], base: readonly Turn[], { start, end, everyN }: Rerun): Turn[] {
-  const gaps = base.map((_, i) => {
-    if (base.length === 1) return start === false && end === true ? others.length : 0;
-    if (i === base.length - 1 && end !== false) return others.length;
-    const even = Math.round((i * others.length) / (base.length - 1));
-    return everyN === null ? even : Math.min(i * everyN, others.length);
-  });
+  const [before, after] = [start === false ? 1 : 0, end === false ? 1 : 0];
+  const last = base.length - 1;
+  const stretches = Math.max(1, last + before + after);
+  const gaps = base.map((_, i) =>
+    everyN === null || (i === last && last > 0 && after === 0)
+      ? Math.round(((i + before) * others.length) / stretches)
+      : Math.min((i + before) * everyN, others.length),
+  );
   return Array.from({ length: others.length + 1 }, (_, gap) => [
     ...base.filter((__, i) => gaps[i] === gap),
     ...others.slice(gap, gap + 1),

@@ -31,7 +31,7 @@ export function single(
   const causes: Cause[] = [];
   const byCell = new Map<string, Reduced[]>();
   for (const r of group.reduced) {
-    const opened = { run: r.run, estimate: widened(r.estimate, partsFor(group, r, { ...input, refit }, causes)) };
+    const opened = { ...r, estimate: widened(r.estimate, partsFor(group, r, { ...input, refit }, causes)) };
     byCell.set(cellKey(r.run.cell), [...(byCell.get(cellKey(r.run.cell)) ?? []), opened]);
   }
   const lists = [...byCell.values()];
@@ -102,7 +102,9 @@ function partsFor(
   };
   const [perW, perU, perAmbient] = through[group.quantity] ?? [0, 0, 0];
   const seat_K = group.quantity === 'bearing-rise' ? seatOfBearingProbe_K(input.rig) : 0;
-  const offAmbient_K = (run.conditions.ambient_K ?? input.mean.ambient_K) - input.mean.ambient_K;
+  // What was corrected carries the doubt of its own slope instead.
+  const offAmbient_K =
+    r.toAmbient === undefined ? (run.conditions.ambient_K ?? input.mean.ambient_K) - input.mean.ambient_K : 0;
   const list: readonly { cause: Cause; u: number }[] = [
     { cause: own(run, 'refit', 'refit', input.refit.dof), u: perW * input.refit.u_W },
     { cause: own(run, 'airflow', 'airflow', Infinity), u: perU * airflowRepeat_m_s(input, air_m_s) },

@@ -1,6 +1,6 @@
 import { calibration } from '../derive/causes.ts';
 import { overallRatio } from '../physics/speeds.ts';
-import type { Cause } from '../quantity/estimate.ts';
+import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { At, Cell, DerivedRun, Result } from '../trial/derived.ts';
 import type { Instrument } from '../trial/rig.ts';
 import type { SeriesRecord } from '../trial/series.ts';
@@ -21,7 +21,10 @@ export function stressInput(
   const asked = askedOf(record);
   const all = [...runs.values(), ...putBack.values()];
   const kept = new Map(all.map((run) => [run, run.results.filter((r) => asked(run, r))]));
-  const causes = causeList(all, new Set([...kept.values()].flatMap((list) => list.flatMap(idsOf))));
+  const causes = causeList(
+    all,
+    new Set([...[...kept.values()].flatMap((list) => list.flatMap(idsOf)), ...all.flatMap(slopeIds)]),
+  );
   const [ats, cells] = [places<At>(atKey), places<Cell>(cellKey)];
   const runOf = (run: DerivedRun): StressRun => ({
     run: run.run,
@@ -33,6 +36,8 @@ export function stressInput(
     clock_s: run.clock_s,
     conditions: rounded(run.conditions),
     counts: run.leftOut === null,
+    slope:
+      run.heatSlope_W_K === null ? null : [rounded(run.heatSlope_W_K.value), partsOf(run.heatSlope_W_K, causes.place)],
     moved: run.findings.some(({ code }) => code === 'ambient-moved'),
     causes: [...new Set(run.causes.flatMap(({ id }) => causes.place.get(id) ?? []))],
     results: (kept.get(run) ?? []).flatMap((r) => resultOf(r, ats.of(r.at), causes.place)),
@@ -85,6 +90,8 @@ const loadedFigures: ReadonlySet<string> = new Set([
   ...['final-rise', 'final-temperature', 'heat-made', 'shed', 'store', 'limit-crossing', 'bearing-rise'],
 ]);
 
+const slopeIds = ({ heatSlope_W_K }: DerivedRun): string[] => heatSlope_W_K?.parts.map(({ cause }) => cause) ?? [];
+
 const idsOf = ({ estimate }: Result): string[] => estimate?.parts.map(({ cause }) => cause) ?? [];
 
 function causeList(
@@ -107,12 +114,14 @@ function causeList(
 function resultOf(result: Result, at: number, place: ReadonlyMap<string, number>): StressResult[] {
   const { quantity, estimate, bound } = result;
   if (estimate === null) return bound === null ? [] : [[quantity, at, null, bound.side, rounded(bound.at)]];
-  const parts = estimate.parts.flatMap(({ cause, u }) => {
+  return [[quantity, at, Number(estimate.value.toPrecision(10)), partsOf(estimate, place)]];
+}
+
+const partsOf = ({ parts }: Estimate, place: ReadonlyMap<string, number>): number[] =>
+  parts.flatMap(({ cause, u }) => {
     const where = place.get(cause);
     return where === undefined ? [] : [where, Number(u.toPrecision(7))];
   });
-  return [[quantity, at, Number(estimate.value.toPrecision(10)), parts]];
-}
 
 /** As an uncertainty of its own: what the meter is, is no business of who reads. */
 function meterOf(meter: Instrument): NonNullable<StressInput['airflow']> {

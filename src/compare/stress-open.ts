@@ -58,7 +58,8 @@ function openedRun(
     startedDay: run.day,
     clock_s: run.clock_s,
     conditions: run.conditions,
-    ...{ heatSlope_W_K: null, spinExponent: null },
+    heatSlope_W_K: run.slope === null ? null : { value: run.slope[0], parts: openedParts(run.slope[1], input.causes) },
+    spinExponent: null,
     leftOut: run.counts ? null : 'left out',
     results: run.results.map((result) => openedResult(result, input)),
     causes: run.causes.map((i) => input.causes[i]!),
@@ -77,13 +78,11 @@ function openedResult(
     ...{ notes: [], given: [], steps: [] },
   };
   if (result[2] === null) return { ...rest, estimate: null, bound: { side: result[3], at: result[4] } };
-  const flat = result[3];
-  const parts = Array.from({ length: flat.length / 2 }, (_, i) => ({
-    cause: causes[flat[2 * i]!]!.id,
-    u: flat[2 * i + 1]!,
-  }));
-  return { ...rest, estimate: { value: result[2], parts }, bound: null };
+  return { ...rest, estimate: { value: result[2], parts: openedParts(result[3], causes) }, bound: null };
 }
+
+const openedParts = (flat: readonly number[], causes: readonly Cause[]) =>
+  Array.from({ length: flat.length / 2 }, (_, i) => ({ cause: causes[flat[2 * i]!]!.id, u: flat[2 * i + 1]! }));
 
 const nowhere: Place = { file: '', line: 1, column: 1 };
 const ambientMoved: Finding = { code: 'ambient-moved', level: 'warning', place: nowhere, says: '', why: '', write: '' };

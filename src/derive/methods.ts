@@ -74,7 +74,7 @@ export const methods: readonly Method[] = [
     id: 'rise',
     title: 'Rise above ambient',
     formula: { latex: String.raw`\theta_\infty=T_\infty-\bar T_\mathrm{amb}`, plain: 'θ∞ = T∞ − T_amb' },
-    says: 'Ambient is the mean of the last half hour.',
+    says: 'Ambient is what the axle feels of it at the end: as logged, behind its own time constant; the mean of the run where none is known.',
     source: own,
   },
   {

@@ -9,6 +9,7 @@ import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from 
 import { budgetOf } from './budget.ts';
 import type { Ledger, Working } from './ledger.ts';
 import { agreementFigures, isGrade, notUsable } from './agreements.ts';
+import { correctionSteps } from './correction-steps.ts';
 import { byTrialsNote, effectNotes } from './effect-notes.ts';
 import { factorialFigures } from './factorials.ts';
 import { methodVersion } from './method.ts';
@@ -226,7 +227,7 @@ function maker(input: {
             runResult(id, c.quantity, c.at),
           ),
         ),
-        steps: [],
+        steps: correctionSteps(c),
       }),
     ofEffect: (e: Effect): Made =>
       build({ subject: { cell: e.cell, against: e.against }, quantity: e.quantity, at: e.at }, e.estimate, {

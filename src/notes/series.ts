@@ -54,6 +54,10 @@ const reference = group(
     'main-sump': required(sumpTemperature, 'The one of them that the standing is made at.'),
     'main-limit': optional(sumpTemperature, 'The limit whose crossing the standing shows.'),
     airflow: optional(airspeed, 'The air speed at which shed is compared.'),
+    ambient: optional(
+      quantity('temperature', '21 °C', { hard: ['-60 °C', '80 °C'] }),
+      'The ambient that loaded runs are brought to; the mean of them unless said.',
+    ),
   },
   [['wheel-speed', 'output-speed']],
 );
@@ -167,6 +171,7 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
         mainSump_K: r['main-sump'].value,
         mainLimit_K: r['main-limit']?.value ?? null,
         airflow_m_s: r.airflow?.value ?? null,
+        ambient_K: r.ambient?.value ?? null,
       },
       tolerance: {
         ambient_K: t.ambient.value,

@@ -10,6 +10,8 @@ export function cardNote(card: RunCard): string {
   const { cell, zeros, map } = card;
   const plain = (text: string): string => text.replaceAll('\u202f', ' ').replaceAll('−', '-');
   const filled = (value: string | number | null): string => (value === null ? '' : ` ${String(value)}`);
+  // Between braces a blank is followed by a comma.
+  const within = (value: string | null): string => ` ${value ?? ''}`;
   return [
     '---',
     'id:',
@@ -27,8 +29,8 @@ export function cardNote(card: RunCard): string {
     'released-by:',
     'released-on:',
     `# ${plain(quantityText(card.mass_kg, 'g', 0))} is ${litres(cell.fill_m3)} L at 20 °C; write what was weighed`,
-    `fill: { basis: volume, mass-in: , temperature: , wait:${filled(card.wait_s === null ? null : plain(quantityText(card.wait_s, 'min', 0)))}, level-left: , level-right: }`,
-    `ambient: { place:${filled(card.ambientPlace === null ? null : JSON.stringify(card.ambientPlace))}, start: , end: }`,
+    `fill: { basis: volume, mass-in: , temperature: , wait:${within(card.wait_s === null ? null : plain(quantityText(card.wait_s, 'min', 0)))}, level-left: , level-right: }`,
+    `ambient: { place:${within(card.ambientPlace === null ? null : JSON.stringify(card.ambientPlace))}, start: , end: }`,
     `airflow:${filled(card.airflow_m_s === null ? null : plain(quantityText(card.airflow_m_s, 'm/s', 1)))}`,
     ...(cell.tilt_ratio === 0 ? [] : [`tilt: ${plain(quantityText(cell.tilt_ratio, '%', 1))}`]),
     'rotation: forward',

@@ -46,28 +46,35 @@ export const cardWhere = ({ cell, position, of, time, baseline, done }: RunCard)
     ...(done ? ['run already'] : []),
   ].join(' · ');
 
+/** Of a cool-down the oil is in already: it follows its heat-up. */
+function pouring(view: View, card: RunCard): (readonly [string, readonly Span[]])[] {
+  const { cell, mass_kg, massTolerance_kg, wait_s, level_z_m } = card;
+  const litres = quantityText(cell.fill_m3, 'L', 2, view.withUs);
+  const within = quantityText(view.series.tolerance.level_m, 'mm', 0);
+  return [
+    [
+      'Pour in',
+      [
+        `${quantityText(mass_kg, 'g', 0)} ± ${quantityText(massTolerance_kg, 'g', 0)}, which is ${litres} at 20\u202f°C`,
+      ],
+    ],
+    ['Then wait', wait_s === null ? [blank('minutes waited'), ' min'] : [quantityText(wait_s, 'min', 0)]],
+    [
+      cell.tilt_ratio === 0 ? 'Static level to expect' : 'Static level to expect before it is tilted',
+      level_z_m === null
+        ? ['not in the level table of this article; read it and write it down']
+        : [`${quantityText(level_z_m, 'mm', 1, view.withUs)} ± ${within}; farther off, look for why`],
+    ],
+  ];
+}
+
 function setUp(view: View, card: RunCard): (readonly [string, readonly Span[]] | null)[] {
   const { cell, load } = card;
-  const mm = (z_m: number): string => quantityText(z_m, 'mm', 1, view.withUs);
   return [
     ['Run, day', [blank('id of the run'), ' on ', blank('day')]],
     ['Article', [articleMark(view, cell.article)]],
     ['Oil', [`${cell.oil} ${view.oils.get(cell.oil)?.name ?? ''}`.trim()]],
-    [
-      'Pour in',
-      [
-        `${quantityText(card.mass_kg, 'g', 0)} ± ${quantityText(card.massTolerance_kg, 'g', 0)}, which is ${quantityText(cell.fill_m3, 'L', 2, view.withUs)} at 20\u202f°C`,
-      ],
-    ],
-    ['Then wait', card.wait_s === null ? [blank('minutes waited'), ' min'] : [quantityText(card.wait_s, 'min', 0)]],
-    [
-      'Static level to expect',
-      card.level_z_m === null
-        ? ['not in the level table of this article; read it and write it down']
-        : [
-            `${mm(card.level_z_m)} ± ${quantityText(view.series.tolerance.level_m, 'mm', 0)}; farther off, look for why`,
-          ],
-    ],
+    ...(cell.trial === 'cool-down' ? [] : pouring(view, card)),
     cell.tilt_ratio === 0 ? null : ['Tilt', [tiltWords(cell).slice(2)]],
     load === null
       ? null
@@ -100,15 +107,14 @@ function setUp(view: View, card: RunCard): (readonly [string, readonly Span[]] |
 
 /** Room for what is read at rest on either side of the run. */
 function beforeAndAfter({ zeros, airflow_m_s }: RunCard, id: string) {
-  const line = (what: string, unit: string, [first, last]: readonly [string, string] = ['before', 'after']) =>
-    row(what, unit, blank(`${what}, ${first}`), blank(`${what}, ${last}`));
+  const line = (what: string, unit: string) => row(what, unit, blank(`${what}, before`), blank(`${what}, after`));
   return tableBlock(
     `${id}at-rest`,
     ['wide read at rest', 'unit', 'before', 'after'],
     [
       ...zeros.map((zero) => line(`zero of ${zero}`, 'N·m')),
-      line('oil weighed in, drained', 'g', ['in', 'drained']),
-      line('oil as poured', '°C'),
+      line('oil weighed: poured in, drained', 'g'),
+      row('oil as poured', '°C', blank('oil as poured'), '—'),
       line('level left', 'mm'),
       line('level right', 'mm'),
       line('ambient', '°C'),

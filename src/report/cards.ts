@@ -123,7 +123,7 @@ function orderWords({ plan, input }: View): string {
       : plan?.order === 'latin'
         ? 'Round by round, each beginning one cell later than the last'
         : `Shuffled within rounds of all cells, from seed ${String(seed ?? 1)}${plan?.seed == null ? ', since the plan names none' : ''}`;
-  return `${how}; the baseline first, last and between. A cool-down follows the heat-up of its cell.`;
+  return `${how}; the baseline ${plan?.baselineRerun ?? ''}. A cool-down follows the heat-up of its cell.`;
 }
 
 const cardPage = (view: View, card: RunCard): Page => ({

@@ -156,6 +156,9 @@ export const methodText: readonly Section[] = [
         'The scatter of refitting is pooled over all cells that were refitted. Where each stands on one run, scatter comes from causes that are known, and the page says so.',
       ],
       [
+        'A loaded run is brought to the reference ambient by its own measured slope s of heat made against the sump: final temperature by ΔT_a·K/(K − s), with K its shed and ΔT_a what the axle felt of ambient, behind its own time constant, less the reference. The working of a cell shows each line. No slope is taken for granted: a run that measured none is left as it is, and ambient may then differ by 3 K at most. Load and speed are not corrected; runs that differ in them beyond their tolerance are not compared. An error of airflow is carried into every temperature.',
+      ],
+      [
         'All rows are held against the baseline together (Dunnett), and all pairs of them together for the letters and places (Tukey–Kramer), so that many comparisons do not make a difference by luck. Rows that share a letter are not separated.',
       ],
       [

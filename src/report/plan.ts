@@ -2,9 +2,10 @@ import { litres, rpm } from '../ledger/ids.ts';
 import type { Plan, PlanCell } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
 import { articleSpan, litresWords, tiltWords } from './cite.ts';
+import { wantedCards } from './cards.ts';
 import { numberText, quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
-import type { Block, Page, PlanGridData, TableRow } from './page.ts';
+import type { Block, MarginNote, Page, PlanGridData, TableRow } from './page.ts';
 import { nextOnPlan } from './next-trial.ts';
 import { reachSection } from './plan-reach.ts';
 import { notCounted } from './run-parts.ts';
@@ -47,6 +48,7 @@ export function planPage(view: View, plan: Plan): Page {
             text: [`${plan.factors.join(', ')}. A difference in anything else is a mismatch.`],
           },
           { name: 'Baseline again.', text: [`${plan.baselineRerun}.`] },
+          cardsNote(view),
           view.held.runs === 0
             ? null
             : {
@@ -82,6 +84,16 @@ export function planPage(view: View, plan: Plan): Page {
       nextOnPlan(view),
       noteSection(view, plan),
     ].filter((s) => s !== null),
+  };
+}
+
+/** For the house: what is still to be run has a card each. */
+function cardsNote(view: View): MarginNote | null {
+  const { length } = wantedCards(view, { all: false });
+  if (!view.house || length === 0) return null;
+  return {
+    name: 'Run cards.',
+    text: [link(`${view.base}cards/`, counts(length, 'card', 'cards')), ' to print, one a run that is still wanted.'],
   };
 }
 

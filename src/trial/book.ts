@@ -40,6 +40,8 @@ export interface Series extends NoteHead {
     readonly mainSump_K: number;
     readonly mainLimit_K: number | null;
     readonly airflow_m_s: number | null;
+    /** Loaded runs are brought to it where they measured how; null: the mean of the loaded runs. */
+    readonly ambient_K: number | null;
   };
   readonly tolerance: {
     readonly ambient_K: number;

@@ -8,6 +8,21 @@ import type { QuantityName } from './figures.ts';
 import type { Graded, GradeKind, StepName } from './flow.ts';
 import type { TrialKind } from './plan.ts';
 
+/** A loaded run brought to the reference ambient by its own measured slope of total heat. */
+export interface Correction {
+  readonly run: string;
+  /** Ambient as the axle felt it, and the one it was brought to. */
+  readonly from_K: number;
+  readonly ambient_K: number;
+  /** The series states it; otherwise it is the mean of its loaded runs. */
+  readonly stated: boolean;
+  readonly slope_W_K: number;
+  /** Kelvin of final temperature for one of ambient. */
+  readonly answer: number;
+  /** What was added to the figure of the run. SI. */
+  readonly by: number;
+}
+
 /** A cell's figure: the mean of its refits, with the scatter of refitting in it. */
 export interface CellFigure {
   readonly cell: Cell;
@@ -19,6 +34,8 @@ export interface CellFigure {
   readonly notes: readonly string[];
   /** Null when it may be compared; otherwise why neither it nor any other cell of its group is. */
   readonly unranked: string | null;
+  /** How its runs were brought to the reference ambient; absent where none was. */
+  readonly corrections?: readonly Correction[];
   /** Why a comparison of its group is indicative only; empty when nothing stands in the way. */
   readonly indicative: readonly string[];
 }

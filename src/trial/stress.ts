@@ -53,7 +53,7 @@ export interface StressTable {
  */
 export interface StressInput {
   readonly series: Pick<Series, 'baseline' | 'driftOver' | 'coverage' | 'familyLevel'> & {
-    readonly reference: Pick<Series['reference'], 'outputSpeed_rad_s' | 'mainSump_K' | 'mainLimit_K'>;
+    readonly reference: Pick<Series['reference'], 'outputSpeed_rad_s' | 'mainSump_K' | 'mainLimit_K' | 'ambient_K'>;
     readonly tolerance: Series['tolerance'];
     /** Scatter of a refit that the lab knows, at the output shaft, N·m; null where it keeps none. */
     readonly refit_Nm: number | null;
@@ -96,6 +96,8 @@ export interface StressRun {
   readonly clock_s: readonly [number, number];
   readonly conditions: DerivedRun['conditions'];
   readonly counts: boolean;
+  /** Slope of total heat at the final temperature: value, then its parts as those of a result; null where not measured. */
+  readonly slope: readonly [number, readonly number[]] | null;
   /** Its ambient moved too far to stand for one. */
   readonly moved: boolean;
   /** Places in the list of causes that it carries. */

@@ -61,6 +61,14 @@ describe('the order that a plan draws', () => {
     expect(at).toEqual([0, 4, 8, 12]);
   });
 
+  it('keeps it from the start or the end where the plan says so', () => {
+    const at = (of: Partial<Plan['rerun']>) =>
+      orderOf(four, rerun(of)).flatMap(({ baseline }, i) => (baseline ? [i] : []));
+    // nine others in three stretches, and the baseline behind or before each
+    expect(at({ start: false })).toEqual([3, 7, 11]);
+    expect(at({ end: false })).toEqual([0, 4, 8]);
+  });
+
   it('with a single run of the baseline puts it first, or last where the plan wants it only there', () => {
     const one = ['spin P0 2.40 O1', ...four.slice(1)];
     expect(orderOf(one)[0]!.article).toBe('P0');

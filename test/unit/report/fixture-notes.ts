@@ -53,6 +53,7 @@ export const series: Series = {
     mainSump_K: celsius(60),
     mainLimit_K: celsius(95),
     airflow_m_s: 4,
+    ambient_K: null,
   },
   tolerance: {
     ambient_K: 3,

@@ -7,6 +7,7 @@ import type { Book } from '../../../src/trial/book.ts';
 import type { ComparedSeries, Effect, StandingRow } from '../../../src/trial/compared.ts';
 import type { At, DerivedRun, Result } from '../../../src/trial/derived.ts';
 import type { GradeKind } from '../../../src/trial/flow.ts';
+import type { Plan } from '../../../src/trial/plan.ts';
 import type { Rig } from '../../../src/trial/rig.ts';
 import type { Run } from '../../../src/trial/run.ts';
 import { rpm, celsius, note, book, series, rig, article, oil, plan, run } from './fixture-notes.ts';
@@ -194,6 +195,7 @@ export interface Variation {
   readonly unitsShown?: Book['unitsShown'];
   readonly findings?: readonly Finding[];
   readonly rig?: Partial<Rig>;
+  readonly plan?: Partial<Plan>;
   /** Runs as they are, or with changes. */
   readonly runs?: (runs: readonly Run[]) => readonly Run[];
   readonly derived?: (runs: readonly DerivedRun[]) => readonly DerivedRun[];
@@ -211,6 +213,7 @@ export function input({
   unitsShown = 'si',
   findings = [],
   rig: changes = {},
+  plan: planned = {},
   runs: changeRuns = (list) => list,
   derived: changeDerived = (list) => list,
   unusable = ['wall'],
@@ -223,7 +226,7 @@ export function input({
   const record = {
     series,
     rig: { ...rig, ...changes },
-    plan,
+    plan: { ...plan, ...planned },
     articles: new Map([
       ['A0', article('A0', 'pressed bowl', 'baseline')],
       ['A1', article('A1', 'shroud', 'candidate')],
