@@ -44,7 +44,8 @@ export const oilsNotShared = 'it takes the article and the baseline in both oils
 export const repeatsOf = (extra: number, cells: number): string =>
   `${extra} repeats beyond the first run of ${cells} cells`;
 export const onceEach = 'one run a cell';
-export const fewRepeats = (extra: number): string => `${extra} ${extra === 1 ? 'repeat' : 'repeats'} in all`;
+export const fewRepeats = (extra: number): string =>
+  extra === 0 ? 'no repeat' : `${extra} ${extra === 1 ? 'repeat' : 'repeats'} in all`;
 export const fromSpin = 'the scatter of a refit is taken from the spin trials and the causes that are known';
 export const notUsedFor = 'nothing is ranked by it';
 export const otherUnit = (unit: string): string =>
