@@ -60,7 +60,9 @@ export function celledSeries(
   };
   const stated = series.reference.ambient_K;
   const reference = { ambient_K: stated ?? mean.ambient_K, stated: stated !== null };
-  const groups = groupsOf(runs).map((group) => corrected(withoutMixed(group, series), reference));
+  const groups = groupsOf(runs)
+    .filter((group) => only(group) || isRefitGroup(group, record))
+    .map((group) => corrected(withoutMixed(group, series), reference));
   const time = timeBase(drift, runs.values());
   const repeating = (group: Group): Repeating => ({
     ...{ isSeriesCause, time, lab: labScatter(group, record) },

@@ -1,6 +1,7 @@
 import { cpus, loadavg } from 'node:os';
 import { bookBench } from './book.ts';
 import type { Measure } from './book.ts';
+import { compareBench } from './compare.ts';
 import { intakeBench } from './intake.ts';
 
 /** What must hold; a figure without one is only told. */
@@ -8,6 +9,8 @@ const targets: Readonly<Record<string, { readonly most?: number; readonly least?
   'demo build, cold': { most: 10 },
   'demo build, peak memory': { most: 600 },
   'demo build after one changed note': { most: 2 },
+  'trials and stress table, cold build': { most: 5 },
+  'a switch of the stress table, slowest': { most: 50 },
   'log intake, peak memory': { most: 250 },
   'log intake against csv-parse': { least: 2 },
 };
@@ -18,7 +21,7 @@ console.log(
 );
 console.log('Times are those of the clock: on a machine that does other work they are too long, never too short.\n');
 
-const measures: readonly Measure[] = [...(await bookBench()), ...(await intakeBench())];
+const measures: readonly Measure[] = [...(await bookBench()), ...compareBench(), ...(await intakeBench())];
 for (const { name, value, unit } of measures) {
   const target = targets[name];
   console.log(
