@@ -1,6 +1,7 @@
 import type { SeriesInput } from '../../report/input.ts';
 import { effectNames } from '../../compare/texts-reach.ts';
 import { reachRows } from '../../report/plan-reach.ts';
+import { capital } from '../../report/spans.ts';
 import type { PlanReach } from '../../trial/plan-reach.ts';
 import type { Plan } from '../../trial/plan.ts';
 
@@ -50,7 +51,7 @@ export const reachJson = (series: readonly SeriesInput[]): readonly Readonly<Rec
         file: plan.file,
         ...{ line, column },
         says: `${effectNames[kind]}${of === '' ? '' : `, ${of}`}: ${estimable ? 'can be told apart' : 'cannot be told apart'}.`,
-        why: `${why}.`,
+        why: `${capital(why)}.`,
         write: estimable
           ? 'Nothing needs writing.'
           : 'Add the cells or repeats that are missing, or do not ask it of this plan.',
