@@ -29,6 +29,7 @@ role: baseline
 inside-shape: domed
 material: steel
 wall: 2.5 mm
+outside-area: 0.10 m²
 mass: 3.1 kg
 heat-capacity: 1.43 kJ/K
 obtained: bought_retail
@@ -90,6 +91,7 @@ role: candidate
 inside-shape: deep
 material: aluminium
 wall: 5 mm
+outside-area: 0.21 m²
 mass: 4.6 kg
 heat-capacity: 4.14 kJ/K
 obtained: bought_retail
@@ -114,6 +116,7 @@ role: candidate
 inside-shape: trough
 material: steel
 wall: 2.5 mm
+outside-area: 0.10 m²
 mass: 3.8 kg
 heat-capacity: 1.75 kJ/K
 obtained: made_here
@@ -136,6 +139,7 @@ role: candidate
 inside-shape: domed
 material: gf_polyamide
 wall: 4.5 mm
+outside-area: 0.10 m²
 mass: 1.2 kg
 heat-capacity: 1.90 kJ/K
 obtained: lent
@@ -158,6 +162,7 @@ role: candidate
 inside-shape: shroud
 material: steel
 wall: 1 mm
+outside-area: 0.10 m²
 mass: 3.7 kg
 heat-capacity: 1.69 kJ/K
 obtained: made_here

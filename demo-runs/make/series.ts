@@ -54,6 +54,7 @@ gear-kind: hypoid
 teeth: { pinion: 9, ring: 41 }
 ring: { diameter: 248 mm, face: 38 mm, tooth-height: 11.6 mm }
 offset: -32 mm
+rejecting-area: 0.90 m²
 rolling-radius: 0.338 m
 pinion-front: { ahead: 190 mm, below: 32 mm, race-radius: 45 mm }
 heights: { tube-lip: -38 mm, filler-lip: -52 mm, floor: -132 mm }

@@ -8,7 +8,9 @@ import { celledSeries } from './celled.ts';
 import { judgeClaims } from './claims.ts';
 import { dependsOn } from './depends.ts';
 import { factorialsOf } from './factorial.ts';
+import type { Areas } from './cover-share.ts';
 import { splitsOf } from './splits.ts';
+import { ownInterval } from './verdict.ts';
 import { judge } from './standing.ts';
 
 /** How a series is compared, beside what its notes say. */
@@ -52,12 +54,20 @@ export function compareSeries(
     effects: [...shown, ...factored.effects],
     factorials: factored.factorials,
     claims: claimed.claims,
-    splits: splitsOf({ effects, cells, trials }),
+    splits: splitsOf({
+      ...{ effects, cells, trials, areas: areasOf(record) },
+      interval: (e) => ownInterval(e, table, series.coverage),
+    }),
     depends: dependsOn({ effects, series }),
     agreements,
     causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),
     findings: [],
   };
 }
+
+const areasOf = ({ rig, articles }: SeriesRecord): Areas => ({
+  axle_m2: rig.rejectingArea_m2,
+  article_m2: (id) => articles.get(id)?.outsideArea_m2 ?? null,
+});
 
 const afresh: Remember = (_, make) => make();

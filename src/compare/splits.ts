@@ -3,6 +3,7 @@ import { riseSplit } from '../physics/rise-split.ts';
 import type { CellFigure, Effect, Split } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
 import type { SeriesTrials } from './by-trials.ts';
+import { coverOf, type Areas } from './cover-share.ts';
 import { cellKey } from './group.ts';
 import * as texts from './texts-claims.ts';
 
@@ -22,6 +23,9 @@ export function splitsOf(input: {
   effects: readonly Effect[];
   cells: readonly CellFigure[];
   trials: SeriesTrials | null;
+  /** Outside surfaces, m²: of the axle, and of articles that state one. */
+  areas: Areas;
+  interval: (e: Estimate) => readonly [number, number];
 }): Split[] {
   const { effects, cells, trials } = input;
   return effects
@@ -39,6 +43,7 @@ export function splitsOf(input: {
           byShed: found.byShed,
           share: whole ? found.share : null,
           trials: trials === null ? null : splitTrials(found, trials, whole),
+          ...coverOf(effect, found, input),
           runs: [...new Set([...effect.runs, ...effect.againstRuns])],
           notes: whole ? [] : [texts.shareOfNothing],
         },

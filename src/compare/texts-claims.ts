@@ -17,3 +17,12 @@ export const noScatter = 'no repeat says how far one run scatters';
 
 const cellWords = ({ article, fill_m3, oil, tilt_ratio }: Cell): string =>
   `${article} with ${writeNumber(fill_m3 * 1e3, 2)} L of ${oil}${tilt_ratio === 0 ? '' : `, tilt ${writeNumber(tilt_ratio * 100, 0)} %`}`;
+
+export const noAreas = (missing: readonly string[]): string => {
+  const articles = missing.filter((id) => id !== 'axle');
+  const write = [
+    ...(articles.length === 0 ? [] : [`outside-area in the notes of ${articles.join(' and ')}`]),
+    ...(missing.includes('axle') ? ['rejecting-area in rig.md'] : []),
+  ];
+  return `what the surface of the article alone can account for is not known: write ${write.join(', and ')}`;
+};

@@ -253,7 +253,7 @@ function maker(input: {
       build({ subject: o.subject, quantity: o.quantity, at: o.at }, o.estimate, {
         bound: null,
         trials: o.trials ?? null,
-        class: 'derived from measurement',
+        ...(o.band === undefined ? { class: 'derived from measurement' } : { band: o.band, class: 'model estimate' }),
         inputs: (o.files ?? [o.file]).map(file),
         relation: o.relation,
         method: o.method ?? 'sheet/data',

@@ -20,7 +20,9 @@ export interface SheetFigure {
   readonly notes?: readonly string[];
   readonly quantity: QuantityName;
   readonly at: At;
-  readonly estimate: Estimate;
+  /** Null where it is only a band. */
+  readonly estimate: Estimate | null;
+  readonly band?: { readonly low: number; readonly high: number };
   readonly relation: string;
   readonly given: readonly Given[];
   readonly causes?: readonly Cause[];

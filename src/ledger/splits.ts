@@ -1,5 +1,5 @@
 import { standardUncertainty } from '../quantity/estimate.ts';
-import type { CellFigure, ComparedSeries, Split } from '../trial/compared.ts';
+import type { CellFigure, ComparedSeries, CoverBound, Split } from '../trial/compared.ts';
 import type { Cell, Given } from '../trial/derived.ts';
 import { quantityKinds, shown, shownDifference } from '../trial/figures.ts';
 import type { SeriesRecord } from '../trial/series.ts';
@@ -21,6 +21,7 @@ export function splitFigures(record: SeriesRecord, compared: ComparedSeries, nam
     };
     return [
       { ...shared, quantity: 'makes-less', estimate: split.byHeatMade, trials: split.trials?.byHeatMade ?? null },
+      ...(split.cover === null ? [] : [coverFigure(split.cover, shared)]),
       { ...shared, quantity: 'sheds-more', estimate: split.byShed, trials: split.trials?.byShed ?? null },
       ...(split.share === null
         ? []
@@ -35,6 +36,18 @@ export function splitFigures(record: SeriesRecord, compared: ComparedSeries, nam
     ];
   });
 }
+
+const coverFigure = (
+  { low_K, high_K }: CoverBound,
+  shared: Omit<SheetFigure, 'quantity' | 'estimate'>,
+): SheetFigure => ({
+  ...shared,
+  quantity: 'cover-share-bound',
+  estimate: null,
+  band: { low: low_K, high: high_K },
+  relation: 'cover-share',
+  method: 'compare/cover-share',
+});
 
 const filesOf = (record: SeriesRecord, split: Split): string[] =>
   split.runs.flatMap((id) => {

@@ -74,6 +74,10 @@ export const articleKind = group({
     quantity('length', '5 mm', { hard: ['0.1 mm', '100 mm'], soft: ['0.5 mm', '20 mm'] }),
     'Thickness of the wall.',
   ),
+  'outside-area': optional(
+    quantity('area', '0.10 m²', { hard: ['0.0001 m²', '20 m²'] }),
+    'Outside surface, fins and all; it bounds what the part can shed by itself.',
+  ),
   mass: optional(quantity('mass', '4.6 kg', { hard: ['1 g', '500 kg'] }), 'The part stores heat by its mass.'),
   'heat-capacity': optional(
     quantity('heat-capacity', '4.14 kJ/K', { hard: ['0.001 kJ/K', '1000 kJ/K'] }),
@@ -117,6 +121,7 @@ export const readArticle = (note: Note): Reading<ArticleNote> =>
       insideShape: v['inside-shape'],
       material: v.material,
       wall_m: v.wall?.value ?? null,
+      outsideArea_m2: v['outside-area']?.value ?? null,
       mass_kg: v.mass?.value ?? null,
       heatCapacity_J_K: v['heat-capacity']?.value ?? null,
       obtained: v.obtained,

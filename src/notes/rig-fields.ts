@@ -178,6 +178,10 @@ export const rigKind = group({
     quantity('length', '-32 mm', { hard: ['-1 m', '1 m'], soft: ['-60 mm', '60 mm'] }),
     'Negative when the pinion is below the axle centreline.',
   ),
+  'rejecting-area': optional(
+    quantity('area', '0.90 m²', { hard: ['0.001 m²', '100 m²'] }),
+    'Outside surface of the whole axle that gives off heat, the baseline article included.',
+  ),
   'rolling-radius': optional(
     quantity('length', '0.338 m', { hard: ['0.05 m', '3 m'], soft: ['0.2 m', '1 m'], none: 'n.a.' }),
     'Needed for km/h; n.a. where there is no wheel.',

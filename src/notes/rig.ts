@@ -32,6 +32,7 @@ export const readRig = (note: Note): Reading<Rig> =>
       ringFace_m: v.ring.face?.value ?? null,
       toothHeight_m: v.ring['tooth-height']?.value ?? null,
       offset_m: v.offset.value,
+      rejectingArea_m2: v['rejecting-area']?.value ?? null,
       rollingRadius_m: v['rolling-radius']?.value ?? null,
       pinionFront: v['pinion-front'] && {
         ahead_m: v['pinion-front'].ahead.value,

@@ -5,6 +5,7 @@ import {
   carryGravityRelation,
   carryTeethRelation,
 } from './carry-over.ts';
+import { coverShareRelation } from './cover-share.ts';
 import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
 import { immersionRelation, levelRelation, tiltDropRelation } from './immersion.ts';
 import {
@@ -85,6 +86,7 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       fastConstantRelation,
       slowConstantRelation,
       logMeanRelation,
+      coverShareRelation,
     ],
   },
 ];

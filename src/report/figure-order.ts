@@ -6,6 +6,7 @@ const quantities: readonly string[] = [
   'final-rise',
   'makes-less',
   'sheds-more',
+  'cover-share-bound',
   'makes-less-share',
   'spin-power-interaction',
   'spin-power-by-level',

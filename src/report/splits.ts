@@ -4,7 +4,7 @@ import type { QuantityName } from '../trial/figures.ts';
 import { articleSpan, cellDetail, cited, figureNamed } from './cite.ts';
 import { relationPath } from './method.ts';
 import type { Block, PairSide, Section, Span } from './page.ts';
-import { facts, link, prose, row, section, tableBlock } from './spans.ts';
+import { facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { effectFigure, shownRows } from './standing-words.ts';
 import type { View } from './view.ts';
 
@@ -59,6 +59,7 @@ function splitSection(view: View, parted: readonly Parted[], id: string): Sectio
           );
         }),
       ),
+      ...coverBlocks(view, parted),
       parted.every(hasShare) ? null : prose('The share is not told where the whole difference is not separated.'),
       ...bothWays(parted).flatMap(([litres, level]) => bothWaysBlocks(view, litres, level, id)),
     ],
@@ -69,6 +70,31 @@ function splitSection(view: View, parted: readonly Parted[], id: string): Sectio
       },
     ],
   );
+}
+
+/** Where a gain by the shed is larger than the surface of the article can account for, or where that is not known. */
+function coverBlocks(view: View, parted: readonly Parted[]): Block[] {
+  const items = parted.flatMap(({ split }): Span[][] => {
+    const start: Span[] = [articleSpan(view, split.cell.article), `, ${detail(view, split.cell)}: `];
+    if (split.coverUntold !== null) return [[...start, `${split.coverUntold}.`]];
+    const bound = partFigure(view, split, 'cover-share-bound');
+    const gain = partFigure(view, split, 'sheds-more');
+    if (split.cover === null || bound === undefined || gain === undefined) return [];
+    return [
+      [
+        ...start,
+        ...(split.cover.high_K > 0
+          ? ['by its outside surface alone it can stand cooler by ', cited(view, bound)]
+          : ['its outside surface is no larger, so that alone cools nothing (', cited(view, bound), ')']),
+        '; by the shed it is ',
+        cited(view, gain),
+        split.cover.exceeded
+          ? '. The surface does not account for that: look at the level, the air, what throws the oil, and the readings.'
+          : ', which the surface may account for.',
+      ],
+    ];
+  });
+  return items.length === 0 ? [] : [listOf(items)];
 }
 
 /** One article against one baseline, filled to the same litres and filled to the same level. */

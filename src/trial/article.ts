@@ -34,6 +34,8 @@ export interface Article extends NoteHead {
   readonly insideShape: string;
   readonly material: string;
   readonly wall_m: number | null;
+  /** Outside surface with its fins. */
+  readonly outsideArea_m2: number | null;
   readonly mass_kg: number | null;
   readonly heatCapacity_J_K: number | null;
   readonly obtained: string;

@@ -202,6 +202,14 @@ export interface Agreement {
   }[];
 }
 
+/** What the outside surface of an article alone can take off the final rise: a model estimate, as a band. K, above 0 is cooler. */
+export interface CoverBound {
+  readonly low_K: number;
+  readonly high_K: number;
+  /** The measured gain by the shed lies beyond it, with its whole interval. */
+  readonly exceeded: boolean;
+}
+
 /** A difference in final rise in two parts that add up to it. Negative is cooler than the baseline. */
 export interface Split {
   readonly cell: Cell;
@@ -212,6 +220,9 @@ export interface Split {
   readonly share: Estimate | null;
   /** Through the identity itself, trial by trial; null where no trials were run. */
   readonly trials: { readonly byHeatMade: ByTrials; readonly byShed: ByTrials; readonly share: ByTrials | null } | null;
+  /** Null where the surfaces are not stated; then `coverUntold` says what to write, if a gain stands to be explained. */
+  readonly cover: CoverBound | null;
+  readonly coverUntold: string | null;
   readonly runs: readonly string[];
   readonly notes: readonly string[];
 }

@@ -124,6 +124,8 @@ export interface Rig extends NoteHead {
   /** Whole depth of the ring's teeth; without it the oil in the tooth gaps is not estimated. */
   readonly toothHeight_m: number | null;
   readonly offset_m: number;
+  /** Outside surface of the whole axle that gives off heat. */
+  readonly rejectingArea_m2: number | null;
   readonly rollingRadius_m: number | null;
   readonly pinionFront: { readonly ahead_m: number; readonly below_m: number; readonly raceRadius_m: number } | null;
   readonly tubeLip_z_m: number | null;

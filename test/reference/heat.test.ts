@@ -19,6 +19,7 @@ import {
   twoStoreFinal,
   twoStoreFinalRelation,
 } from '../../src/physics/two-store.ts';
+import { coverShareRelation } from '../../src/physics/cover-share.ts';
 import { agreesWithItsSources, expectNear } from './agreement.ts';
 
 const axle = { start_K: 295.15, ambient_K: 295.15, heat_W: 900, shed_W_K: 11, store_J_K: 22000 };
@@ -120,6 +121,7 @@ describe('two stores (derived; whole seconds computed by an independent script)'
 
 describe('makes less, sheds more (log-mean identity)', () => {
   agreesWithItsSources(logMeanRelation);
+  agreesWithItsSources(coverShareRelation);
 
   it('the two parts add up to the difference of rise, exactly', () => {
     const split = riseSplit({ baseline: { heat_W: 1010, rise_K: 84 }, other: { heat_W: 860, rise_K: 66 } })!;

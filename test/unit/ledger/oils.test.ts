@@ -32,7 +32,7 @@ const figures = (o: Oil) =>
     series: { reference: { sump_K: [313.15, 333.15] } },
   } as unknown as SeriesRecord);
 const viscosity = (o: Oil, oil_K: number) =>
-  figures(o).find((f) => f.quantity === 'viscosity' && f.at.sump_K === oil_K)!.estimate;
+  figures(o).find((f) => f.quantity === 'viscosity' && f.at.sump_K === oil_K)!.estimate!;
 
 describe('figures of an oil sheet', () => {
   it('give back the two viscosities they were made from', () => {

@@ -107,6 +107,8 @@ export const split = (more: Partial<Split> = {}): Split => ({
   byHeatMade: of(-0.2, 0.4),
   byShed: of(-1.3, 0.8),
   trials: null,
+  cover: null,
+  coverUntold: null,
   share: of(0.13, 0.05),
   runs: ['H-02', 'H-01'],
   notes: [],
