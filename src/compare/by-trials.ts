@@ -12,11 +12,15 @@ export interface SeriesTrials {
   readonly seed: string;
   /** Of a sum of causes, as every difference of cells is. */
   readonly ofSum: (e: Estimate) => ByTrials;
-  /** Through a relation that is not linear, output by output; `linear` are the first-order estimates they are held against. */
+  /**
+   * Through a relation that is not linear, output by output; `linear` are the first-order estimates they are held against.
+   * `moments` false for quotients whose divisor may be 0: they have ends, but no standard deviation.
+   */
   readonly through: (of: {
     readonly inputs: readonly Estimate[];
     readonly relation: (values: readonly number[]) => readonly number[] | null;
     readonly linear: readonly Estimate[];
+    readonly moments?: boolean;
   }) => readonly ByTrials[];
   /** Share of the trials in which each lies lowest. */
   readonly lowest: (list: readonly Estimate[]) => readonly number[];
@@ -81,7 +85,7 @@ export function seriesTrials(of: {
         const by = runTrials({ trial: (block, size) => [sum(e, block, size)], coverage, digits, cap });
         return told(by, by.outputs[0]!, e, false);
       }),
-    through: ({ inputs, relation, linear }) =>
+    through: ({ inputs, relation, linear, moments = true }) =>
       kept('through', [...inputs, ...linear], () => {
         const by = runTrials({
           trial: (block, size) => {
@@ -97,8 +101,12 @@ export function seriesTrials(of: {
           digits,
           cap,
           shape: 'shortest',
+          moments,
         });
-        return by.outputs.map((output, k) => told(by, output, linear[k]!, true));
+        return by.outputs.map((output, k) => {
+          const of = told(by, output, linear[k]!, true);
+          return moments ? of : { ...of, u: null };
+        });
       }),
     lowest: (list) =>
       kept('lowest', list, () => {

@@ -60,7 +60,11 @@ export function splitTrials(
   whole: boolean,
 ): SplitTrials {
   const { heat, rise, heat0, rise0 } = found.ends;
-  const through = (linear: readonly Estimate[], pick: (parts: readonly number[]) => readonly number[]) =>
+  const through = (
+    linear: readonly Estimate[],
+    pick: (parts: readonly number[]) => readonly number[],
+    moments: boolean,
+  ) =>
     trials.through({
       inputs: [heat, rise, heat0, rise0],
       relation: (v) => {
@@ -68,9 +72,11 @@ export function splitTrials(
         return parts === null ? null : pick(parts);
       },
       linear,
+      moments,
     });
-  const [byHeatMade, byShed] = through([found.byHeatMade, found.byShed], (parts) => parts.slice(0, 2));
-  const share = whole ? through([found.share], (parts) => parts.slice(2))[0]! : null;
+  const [byHeatMade, byShed] = through([found.byHeatMade, found.byShed], (parts) => parts.slice(0, 2), true);
+  // Its divisor, the whole difference, may be 0 in a trial.
+  const share = whole ? through([found.share], (parts) => parts.slice(2), false)[0]! : null;
   return { byHeatMade: byHeatMade!, byShed: byShed!, share };
 }
 

@@ -28,6 +28,7 @@ type Shape = 'symmetric' | 'shortest';
  *
  * trial     all outputs of so many trials, asked for block 0, 1, 2, …
  * digits    of u that must have settled; 2 takes some fifty times the draws of 1
+ * moments   false: neither mean nor u is waited for, since a quotient whose divisor can be 0 has none; its ends still are
  * cap       draws at most, but never fewer than two blocks; lower where outputs are many, since all values are kept to the
  *           end (8 bytes each)
  *
@@ -39,8 +40,9 @@ export function runTrials(of: {
   readonly digits?: 1 | 2;
   readonly cap?: number;
   readonly shape?: Shape;
+  readonly moments?: boolean;
 }): Trials {
-  const { coverage, digits = 2, cap = 1e6, shape = 'symmetric' } = of;
+  const { coverage, digits = 2, cap = 1e6, shape = 'symmetric', moments = true } = of;
   const size = blockSize(coverage);
   const outputs: Output[] = [];
   for (let block = 0; ; block++) {
@@ -51,7 +53,7 @@ export function runTrials(of: {
       outputs[i].blocks.push(summary(own, coverage, shape));
     });
     const draws = (block + 1) * size;
-    const stands = new Set(outputs.map((output) => standing(output.blocks, size, digits)));
+    const stands = new Set(outputs.map((output) => standing(output.blocks, { size, digits, moments })));
     const full = draws + size > cap || outputs.length * (draws + size) > keptAtMost;
     const varies = stands.has('settled') || stands.has('moving') || stands.has('endless');
     if (!varies || (block > 0 && (full || !stands.has('moving')))) {
@@ -96,8 +98,7 @@ const blockSize = (coverage: number): number => Math.max(Math.ceil(100 / (1 - co
 /** 'endless': no mean or no scatter, so that no tolerance can be asked of it and nobody waits for it. */
 function standing(
   blocks: readonly TrialsOf[],
-  size: number,
-  digits: 1 | 2,
+  { size, digits, moments }: { readonly size: number; readonly digits: 1 | 2; readonly moments: boolean },
 ): 'constant' | 'settled' | 'moving' | 'endless' {
   const means = spread(blocks.map((b) => b.value));
   const within = blocks.reduce((sum, b) => sum + b.u ** 2, 0) * (size - 1);
@@ -105,12 +106,8 @@ function standing(
   if (u === 0) return 'constant';
   if (!Number.isFinite(u)) return 'endless';
   const delta = numericalTolerance(u, digits);
-  const all = [
-    (b: TrialsOf) => b.value,
-    (b: TrialsOf) => b.u,
-    (b: TrialsOf) => b.interval[0],
-    (b: TrialsOf) => b.interval[1],
-  ];
+  const ends = [(b: TrialsOf) => b.interval[0], (b: TrialsOf) => b.interval[1]];
+  const all = moments ? [(b: TrialsOf) => b.value, (b: TrialsOf) => b.u, ...ends] : ends;
   const settled = all.every((of) => 2 * standardError(blocks.map(of)) <= delta);
   return settled ? 'settled' : 'moving';
 }

@@ -81,6 +81,24 @@ describe('trials are made until the figures have settled', () => {
     expect(outputs[0]!.interval[1]).toBeLessThan(2.1);
   });
 
+  it('wait for the ends alone where a quotient has neither mean nor standard deviation', () => {
+    const other = (block: number, size: number) =>
+      standardDraws({
+        seed: 'trials',
+        cause: { id: 'y', distribution: 'normal', dof: Infinity },
+        block,
+        size,
+      });
+    const trial = (block: number, size: number) => {
+      const under = other(block, size);
+      return [normal(block, size).map((z, i) => z / under[i]!)];
+    };
+    const { met, outputs } = runTrials({ trial, coverage: 0.95, digits: 1, cap: 2e5, moments: false });
+    expect(met).toBe(true);
+    // one normal over another is Student's t with one degree of freedom: 12.706 (JCGM 100, table G.2)
+    expect(Math.abs((outputs[0]!.interval[1] - outputs[0]!.interval[0]) / 2 - 12.706)).toBeLessThan(0.6);
+  });
+
   it('do not change the numbers they are given, and take the same block to the same figures', () => {
     const mine = normal(0, 10000);
     const before = mine.slice();
