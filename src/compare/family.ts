@@ -29,7 +29,7 @@ interface OneOfFamily {
 
 function familyOf(of: OneOfFamily): Parameters<typeof dunnett>[0] {
   const { base, rivals, celled, series } = of;
-  const dof = celled.repeatability?.dof ?? printedDof.findLast((entry) => entry <= of.dof) ?? 2;
+  const dof = pooledDof(celled) ?? printedDof.findLast((entry) => entry <= of.dof) ?? 2;
   const shared = rivals.filter((r) => r !== base).map((r) => sharedWithBaseline(r.estimate, base.estimate));
   return { dof, coverage: 1 - series.familyLevel, shared };
 }
@@ -60,8 +60,12 @@ export function apart(
  * effective ones of the pair, cut to the next lower entry of the usual printed tables: never too narrow.
  */
 function familyFactor(of: { size: number; dof: number; celled: Celled; series: Series }): number {
-  const dof = of.celled.repeatability?.dof ?? printedDof.findLast((entry) => entry <= of.dof) ?? 2;
+  const dof = pooledDof(of.celled) ?? printedDof.findLast((entry) => entry <= of.dof) ?? 2;
   return tukeyKramer({ groups: of.size, dof, coverage: 1 - of.series.familyLevel });
 }
+
+/** Those of the scatter of refits; null where it comes from causes, or where days widen it with fewer degrees of their own. */
+const pooledDof = ({ repeatability, days }: Celled): number | null =>
+  repeatability === null || days?.separated === true ? null : repeatability.dof;
 
 const printedDof = [2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 24, 30, 40, 60, 120, Infinity];

@@ -6,6 +6,7 @@ import { coverageFactor } from '../statistics/student.ts';
 import type { DayScatter, Drift, Wander } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
 import { notBracketed, wanderOf } from './baseline.ts';
+import { daysOf } from './days.ts';
 import { cellKey, type Group, type Reduced } from './group.ts';
 import * as texts from './texts.ts';
 import type { TimeBase } from './time-base.ts';
@@ -44,6 +45,7 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
   const { reduced } = group;
   const byCell = new Map<string, Reduced[]>();
   for (const r of reduced) byCell.set(cellKey(r.run.cell), [...(byCell.get(cellKey(r.run.cell)) ?? []), r]);
+  const keys = reduced.map((r) => cellKey(r.run.cell));
   const pooled = pooledScatter([...byCell.values()].map((list) => list.map((r) => r.estimate.value)));
   if (pooled === null || pooled.dof < 2) return null;
   const family = `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
@@ -55,12 +57,15 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
         ? ({ ok: false, why: 'fewer than five repeats in all' } as const)
         : groupsWithDrift({
             values: reduced.map((r) => r.estimate.value),
-            group: reduced.map((r) => cellKey(r.run.cell)),
+            group: keys,
             time: reduced.map(at),
           });
-  const s = fit.ok ? { s: fit.s, dof: fit.dof } : pooled;
+  const known = daysOf({ reduced, group: keys, time: fit.ok ? reduced.map(at) : null, family });
+  const days = known?.told.separated === true ? known : null;
+  const s = days?.within ?? (fit.ok ? { s: fit.s, dof: fit.dof } : pooled);
   const slope = fit.ok ? fit.drift.slope : 0;
-  const middle = reduced.reduce((sum, r) => sum + at(r), 0) / reduced.length;
+  const times = reduced.map(at);
+  const middle = times.reduce((sum, t) => sum + t, 0) / reduced.length;
   const driftCause: Cause = {
     id: `drift:${family}`,
     name: 'drift over the series',
@@ -76,7 +81,8 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
     const parts: Part[] = [
       ...own.parts.filter((p) => isSeriesCause(p.cause)),
       { cause: `scatter:${family}:${key}`, u: s.s / Math.sqrt(list.length) },
-      ...(fit.ok ? [{ cause: driftCause.id, u: -(meanTime - middle) * fit.drift.u }] : []),
+      ...(fit.ok ? [{ cause: driftCause.id, u: -(meanTime - middle) * fit.drift.u * (s.s / fit.s) }] : []),
+      ...(days?.parts(weightsOf({ keys, key, times, along: fit.ok ? meanTime - middle : null })) ?? []),
     ];
     return { cell: list[0]!.run.cell, runs: list, estimate: estimate(own.value - slope * (meanTime - middle), parts) };
   });
@@ -87,7 +93,7 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
   return {
     cells,
     wander,
-    days: null,
+    days: known?.told ?? null,
     indicative: notBracketed({ runs: reduced.map((r) => r.run), isBase: ({ cell }) => isBase(cell) }),
     unranked:
       wander?.wandered === true
@@ -95,6 +101,7 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
         : null,
     causes: [
       driftCause,
+      ...(days?.causes ?? []),
       ...[...byCell].map(([key, list]): Cause => ({
         id: `scatter:${family}:${key}`,
         name: `scatter of refits, ${cellWords(list[0]!.run.cell)}`,
@@ -111,7 +118,7 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
         ? {
             ...fit.drift,
             over: time.over,
-            inAll: fit.drift.slope * spanOf(reduced.map(at)),
+            inAll: fit.drift.slope * spanOf(times),
             separated: Math.abs(fit.drift.slope) > coverageFactor(0.95, fit.dof) * fit.drift.u,
           }
         : null,
@@ -120,6 +127,24 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
       ...(fit.ok ? [] : [texts.tooFewForDrift(fit.why)]),
     ],
   };
+}
+
+/** How much each run weighs in the mean of its cell at the middle time; `along` is how far the cell lies off that time, null without drift. */
+function weightsOf(of: {
+  keys: readonly string[];
+  key: string;
+  times: readonly number[];
+  along: number | null;
+}): number[] {
+  const { keys, key, times, along } = of;
+  const own = (k: string): number[] => times.filter((_, i) => keys[i] === k);
+  const middles = new Map([...new Set(keys)].map((k) => [k, own(k).reduce((a, b) => a + b, 0) / own(k).length]));
+  const off = times.map((t, i) => t - middles.get(keys[i]!)!);
+  const length2 = off.reduce((sum, x) => sum + x * x, 0);
+  return off.map(
+    (x, i) =>
+      (keys[i] === key ? 1 / own(key).length : 0) - (along === null || length2 === 0 ? 0 : (along * x) / length2),
+  );
 }
 
 /** What the runs lie off the fitted mean of their cell, the baseline's apart. The drift takes its degree from the others. */

@@ -14,6 +14,7 @@ export const standingNotes = (view: View, standing: Standing): (MarginNote | nul
   sureNote(view, standing),
   driftNote(view, standing),
   wanderNote(standing),
+  daysNote(standing),
   smallestNote(standing),
   declaredMargin(view, standing),
   trialsNote(view, standing),
@@ -92,6 +93,18 @@ function wanderNote({ wander, quantity, repeatability }: Standing): MarginNote |
       wander.wandered
         ? `It wandered: ${own}, ${others}. Nothing is ranked against it.`
         : `It kept to itself: ${own}, ${others}.`,
+    ],
+  };
+}
+
+function daysNote({ days, quantity }: Standing): MarginNote | null {
+  if (days === null) return null;
+  return {
+    name: 'Days.',
+    text: [
+      days.separated
+        ? `Runs of one day are more alike than runs of two: the ${days.days} days scatter by ${spread(quantity, days.s_day)} beside the refits, which is carried.`
+        : `Beside the refits the ${days.days} days add nothing that these runs show.`,
     ],
   };
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { daysApart } from '../../src/statistics/day-scatter.ts';
 import { groupDifference, groupsWithDrift } from '../../src/statistics/blocks.ts';
 import { fTail } from '../../src/statistics/f-tail.ts';
 import { grubbs, grubbsLimit, oneWayAnova, pooledScatter, precision } from '../../src/statistics/scatter.ts';
@@ -70,6 +71,29 @@ describe('repeatability and reproducibility of glucose in serum (ASTM E691, prin
     expect(found.reproducibility).toAgreeWithPrinted('2.1482');
   });
 });
+
+it.each([2, 3, 4, 5] as const)(
+  'days as the laboratories of level %s: the same repeatability, and with the day the printed reproducibility',
+  (level) => {
+    const labs = glucose[level];
+    const found = daysApart({
+      values: labs.flat(),
+      group: labs.flat().map(() => 'serum'),
+      time: null,
+      day: labs.flatMap((lab, i) => lab.map(() => `lab ${i}`)),
+    })!;
+    const printed = {
+      2: ['1.4949', '1.5796'],
+      3: ['2.7483', '3.4770'],
+      4: ['2.6251', '3.3657'],
+      5: ['3.9350', '4.1923'],
+    };
+    expect(found.s).toAgreeWithPrinted(printed[level][0]!);
+    expect(Math.hypot(found.s, found.s_day)).toAgreeWithPrinted(printed[level][1]!);
+    expect([found.dofDays, found.dof]).toEqual([7, 16]);
+    expect(found.ratio).toBeCloseTo(oneWayAnova(labs)!.ratio, 9);
+  },
+);
 
 it('pooled repeatability of 0.55, 0.35, 0.42 from 3, 3, 4 runs is 0.4439 with 7 degrees (weighted by hand)', () => {
   // Two or three runs about zero that have just that deviation.
