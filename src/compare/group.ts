@@ -11,8 +11,8 @@ import * as texts from './texts.ts';
 export interface Reduced {
   readonly run: DerivedRun;
   readonly estimate: Estimate;
-  /** How it was brought to the reference ambient. */
-  readonly toAmbient?: Correction;
+  /** How it was brought to load, speed and ambient of the series. */
+  readonly corrected?: Correction;
 }
 
 /** All runs that give one quantity at one condition. */

@@ -104,7 +104,7 @@ function partsFor(
   const seat_K = group.quantity === 'bearing-rise' ? seatOfBearingProbe_K(input.rig) : 0;
   // What was corrected carries the doubt of its own slope instead.
   const offAmbient_K =
-    r.toAmbient === undefined ? (run.conditions.ambient_K ?? input.mean.ambient_K) - input.mean.ambient_K : 0;
+    r.corrected === undefined ? (run.conditions.ambient_K ?? input.mean.ambient_K) - input.mean.ambient_K : 0;
   const list: readonly { cause: Cause; u: number }[] = [
     { cause: own(run, 'refit', 'refit', input.refit.dof), u: perW * input.refit.u_W },
     { cause: own(run, 'airflow', 'airflow', Infinity), u: perU * airflowRepeat_m_s(input, air_m_s) },

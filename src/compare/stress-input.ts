@@ -36,8 +36,8 @@ export function stressInput(
     clock_s: run.clock_s,
     conditions: rounded(run.conditions),
     counts: run.leftOut === null,
-    slope:
-      run.heatSlope_W_K === null ? null : [rounded(run.heatSlope_W_K.value), partsOf(run.heatSlope_W_K, causes.place)],
+    slope: run.heatSlope_W_K === null ? null : flat(run.heatSlope_W_K, causes.place),
+    toLoad: run.toLoad === null ? null : flat(run.toLoad.by_W, causes.place),
     moved: run.findings.some(({ code }) => code === 'ambient-moved'),
     causes: [...new Set(run.causes.flatMap(({ id }) => causes.place.get(id) ?? []))],
     results: (kept.get(run) ?? []).flatMap((r) => resultOf(r, ats.of(r.at), causes.place)),
@@ -90,7 +90,8 @@ const loadedFigures: ReadonlySet<string> = new Set([
   ...['final-rise', 'final-temperature', 'heat-made', 'shed', 'store', 'limit-crossing', 'bearing-rise'],
 ]);
 
-const slopeIds = ({ heatSlope_W_K }: DerivedRun): string[] => heatSlope_W_K?.parts.map(({ cause }) => cause) ?? [];
+const slopeIds = ({ heatSlope_W_K, toLoad }: DerivedRun): string[] =>
+  [heatSlope_W_K, toLoad?.by_W].flatMap((e) => e?.parts.map(({ cause }) => cause) ?? []);
 
 const idsOf = ({ estimate }: Result): string[] => estimate?.parts.map(({ cause }) => cause) ?? [];
 
@@ -116,6 +117,11 @@ function resultOf(result: Result, at: number, place: ReadonlyMap<string, number>
   if (estimate === null) return bound === null ? [] : [[quantity, at, null, bound.side, rounded(bound.at)]];
   return [[quantity, at, Number(estimate.value.toPrecision(10)), partsOf(estimate, place)]];
 }
+
+const flat = (e: Estimate, place: ReadonlyMap<string, number>): readonly [number, readonly number[]] => [
+  rounded(e.value),
+  partsOf(e, place),
+];
 
 const partsOf = ({ parts }: Estimate, place: ReadonlyMap<string, number>): number[] =>
   parts.flatMap(({ cause, u }) => {

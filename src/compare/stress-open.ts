@@ -59,6 +59,10 @@ function openedRun(
     clock_s: run.clock_s,
     conditions: run.conditions,
     heatSlope_W_K: run.slope === null ? null : { value: run.slope[0], parts: openedParts(run.slope[1], input.causes) },
+    toLoad:
+      run.toLoad === null
+        ? null
+        : { ...atPlan, by_W: { value: run.toLoad[0], parts: openedParts(run.toLoad[1], input.causes) } },
     spinExponent: null,
     leftOut: run.counts ? null : 'left out',
     results: run.results.map((result) => openedResult(result, input)),
@@ -84,6 +88,8 @@ function openedResult(
 const openedParts = (flat: readonly number[], causes: readonly Cause[]) =>
   Array.from({ length: flat.length / 2 }, (_, i) => ({ cause: causes[flat[2 * i]!]!.id, u: flat[2 * i + 1]! }));
 
+/** Only the whole is asked for: its lines stand in the working. */
+const atPlan = { byLoad_W: 0, bySpeed_W: 0, torque_ratio: 1, speed_ratio: 1, spin_W: 0, exponent: 1 };
 const nowhere: Place = { file: '', line: 1, column: 1 };
 const ambientMoved: Finding = { code: 'ambient-moved', level: 'warning', place: nowhere, says: '', why: '', write: '' };
 

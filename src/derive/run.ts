@@ -113,6 +113,7 @@ export function assembled(
       ...loadOf(run, reading),
     },
     heatSlope_W_K: out === null ? (own.heatSlope_W_K ?? null) : null,
+    toLoad: null,
     spinExponent: out === null ? (own.spinExponent ?? null) : null,
     leftOut: out,
     results: flagged([...level.results, ...pinion, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),

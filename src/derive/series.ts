@@ -17,6 +17,7 @@ import { deriveSpin } from './spin.ts';
 import { besideLoaded } from './similarity.ts';
 import { spinExponent } from './spin-exponent.ts';
 import { atOwnTemperature, spinLaw } from './spin-law.ts';
+import { toPlanLoad } from './to-load.ts';
 import { instrumentFindings } from './instruments.ts';
 import { oilFindings } from './oil-findings.ts';
 import * as texts from './texts.ts';
@@ -59,6 +60,8 @@ export function deriveSeries(
   keep(of('heat-up').map((r) => kept(r.input.run, () => heatUp(r, plan))));
   keep(of('cool-down').map((r) => coolDown(r, done)));
   keep(of('spin').map((r) => spin(r, plan, levels, done)));
+  const loaded = (d: DerivedRun): DerivedRun => toPlanLoad(d, done.values(), plan);
+  keep([...done.values()].filter((d) => d.trial === 'heat-up').map(loaded));
   keep(of('flow').flatMap((r) => standing(r, done, record)));
   const back = record.runs
     .filter(({ exclude, id }) => exclude.length > 0 && done.get(id)?.leftOut === null)
@@ -66,7 +69,7 @@ export function deriveSeries(
       const whole = { ...run, exclude: [] };
       if (run.trial === 'spin') return readied(whole).map((r) => spin(r, plan, levels, done));
       if (run.trial !== 'heat-up') return [];
-      return [kept(run, () => heatUp(readied(whole)[0]!, plan), 'put back')];
+      return [loaded(kept(run, () => heatUp(readied(whole)[0]!, plan), 'put back'))];
     });
   return {
     putBack: new Map(back.map((d) => [d.run, d])),

@@ -1,10 +1,12 @@
 import type { CellFigure } from '../trial/compared.ts';
-import type { Step } from '../trial/derived.ts';
+import { writeNumber } from '../quantity/write.ts';
+import type { Step, ToLoad } from '../trial/derived.ts';
 import { quantityKinds, shownDifference } from '../trial/figures.ts';
 
-/** How the runs of a cell were brought to the reference ambient, line by line. */
+/** How the runs of a cell were brought to load, speed and ambient of the series, line by line in that order. */
 export const correctionSteps = ({ corrections = [], quantity }: CellFigure): Step[] =>
-  corrections.flatMap(({ run, from_K, ambient_K, stated, slope_W_K, answer, by }): Step[] => [
+  corrections.flatMap(({ run, from_K, ambient_K, stated, slope_W_K, answer, by, toLoad }): Step[] => [
+    ...(toLoad === null ? [] : loadSteps(run, toLoad)),
     {
       says: `Ambient that ${run} felt, less the ${stated ? 'reference ambient of the series' : 'mean ambient of the loaded runs'}`,
       formula: 'ΔT_a = T_a − T_a,ref',
@@ -21,8 +23,29 @@ export const correctionSteps = ({ corrections = [], quantity }: CellFigure): Ste
     },
   ]);
 
+const loadSteps = (run: string, of: ToLoad): Step[] => [
+  {
+    says: `Spin power of the cell of ${run} at its own temperature; the rest of its heat is mesh loss`,
+    formula: 'S',
+    value: of.spin_W,
+    unit: 'W',
+  },
+  {
+    says: `Load of the plan over that of ${run}: heat added at its own temperature`,
+    formula: '(Q − S)·(M_ref/M − 1)',
+    value: of.byLoad_W,
+    unit: 'W',
+  },
+  {
+    says: `Speed of the plan over that of ${run}: heat added at its own temperature`,
+    formula: `(Q − S)·(M_ref/M)·(ω_ref/ω − 1) + S·[(ω_ref/ω)^p − 1], p = ${writeNumber(of.exponent, 2)}`,
+    value: of.bySpeed_W,
+    unit: 'W',
+  },
+];
+
 const formulas: Readonly<Partial<Record<CellFigure['quantity'], string>>> = {
-  'final-rise': 'ΔT_a·[1 − K/(K − s)]',
-  'final-temperature': '−ΔT_a·K/(K − s)',
-  'heat-made': '−s·ΔT_a·K/(K − s)',
+  'final-rise': 'ΔQ/(K − s) + ΔT_a·[1 − K/(K − s)]',
+  'final-temperature': 'ΔQ/(K − s) − ΔT_a·K/(K − s)',
+  'heat-made': '(ΔQ − s·ΔT_a)·K/(K − s)',
 };

@@ -2,13 +2,13 @@ import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { DriftOver } from './book.ts';
 import type { ClaimWord, Clause } from './claim.ts';
-import type { At, Cell } from './derived.ts';
+import type { At, Cell, ToLoad } from './derived.ts';
 import type { Factorial } from './factorial.ts';
 import type { QuantityName } from './figures.ts';
 import type { Graded, GradeKind, StepName } from './flow.ts';
 import type { TrialKind } from './plan.ts';
 
-/** A loaded run brought to the reference ambient by its own measured slope of total heat. */
+/** A loaded run brought to load and speed of the plan and to the reference ambient, by its own measured slope of total heat. */
 export interface Correction {
   readonly run: string;
   /** Ambient as the axle felt it, and the one it was brought to. */
@@ -19,7 +19,9 @@ export interface Correction {
   readonly slope_W_K: number;
   /** Kelvin of final temperature for one of ambient. */
   readonly answer: number;
-  /** What was added to the figure of the run. SI. */
+  /** Load and speed before it, as this run has them; null where nothing tells. */
+  readonly toLoad: ToLoad | null;
+  /** What was added to the figure of the run, all in all. SI. */
   readonly by: number;
 }
 

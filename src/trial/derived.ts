@@ -187,6 +187,19 @@ export interface FlowRun {
   readonly standsFor: { readonly run: string; readonly reynoldsTimesLower: number } | null;
 }
 
+/** What brings a loaded run to the load and the speed of the plan, in heat made at its own temperature. */
+export interface ToLoad {
+  readonly by_W: Estimate;
+  readonly byLoad_W: number;
+  readonly bySpeed_W: number;
+  /** Of the plan over what was run: output torque and output speed. */
+  readonly torque_ratio: number;
+  readonly speed_ratio: number;
+  /** Spin power of the cell at its own temperature, and its exponent of speed. */
+  readonly spin_W: number;
+  readonly exponent: number;
+}
+
 export interface DerivedRun {
   readonly run: string;
   readonly trial: TrialKind;
@@ -211,6 +224,8 @@ export interface DerivedRun {
   };
   /** How heat made changes with the sump at the final temperature, this run's own; null where it was not measured. */
   readonly heatSlope_W_K: Estimate | null;
+  /** Of a loaded run; null where spin of its cell was not measured, or where it stands too far off. */
+  readonly toLoad: ToLoad | null;
   /** Of a spin run with four speeds or more: P ~ ω^p round the loaded speed, at the hottest reference temperature. */
   readonly spinExponent: Estimate | null;
   /** Null when the run counts; otherwise why no figure is made of it. */

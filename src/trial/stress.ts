@@ -98,6 +98,8 @@ export interface StressRun {
   readonly counts: boolean;
   /** Slope of total heat at the final temperature: value, then its parts as those of a result; null where not measured. */
   readonly slope: readonly [number, readonly number[]] | null;
+  /** Watts of heat made that bring it to load and speed of the plan, as the slope; null where nothing does. */
+  readonly toLoad: readonly [number, readonly number[]] | null;
   /** Its ambient moved too far to stand for one. */
   readonly moved: boolean;
   /** Places in the list of causes that it carries. */

@@ -28,6 +28,7 @@ export const derived = (of: Some = {}): DerivedRun => ({
   startedDay: '2026-03-17',
   clock_s: [1773738300, 1773744720],
   heatSlope_W_K: null,
+  toLoad: null,
   spinExponent: null,
   leftOut: null,
   flow: null,

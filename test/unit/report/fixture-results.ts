@@ -66,7 +66,7 @@ export const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = 
     outputSpeed_rad_s: null,
     powerOut_W: null,
   },
-  ...{ heatSlope_W_K: null, spinExponent: null },
+  ...{ heatSlope_W_K: null, toLoad: null, spinExponent: null },
   leftOut: null,
   results,
   causes,
