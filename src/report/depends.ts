@@ -1,11 +1,11 @@
 import type { Depends, Effect } from '../trial/compared.ts';
-import type { Cell } from '../trial/derived.ts';
 import { articleSpan, cited, inCelsius, litresWords, quantityWords, tiltWords } from './cite.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Section, Span } from './page.ts';
 import { listOf, prose, section } from './spans.ts';
-import { effectFigure } from './standing-words.ts';
-import { besideTheCells, isLoss } from './supply.ts';
+import { besideAbove, besideId } from './beside-table.ts';
+import { effectFigure, mainStanding, standingAnchor } from './standing-words.ts';
+import { isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
 /** Choices that change what an article comes to against the baseline, as the tool found them; null where none does. */
@@ -15,6 +15,7 @@ export function dependsSection(view: View): Section | null {
     return said === null ? [] : [said];
   });
   if (items.length === 0) return null;
+  const main = mainStanding(view);
   return section(
     'depends-on',
     'Depends on',
@@ -31,15 +32,10 @@ export function dependsSection(view: View): Section | null {
           'Every article at the reference speed is held against the baseline under each limit, at a common temperature and at its own, at each fill, and by spin power and by final rise. Listed is what is separated one way and not the other.',
         ],
       },
-      besideTheCells(view, lossCells(view)),
+      main !== undefined && isLoss(main.quantity) ? besideAbove(besideId(standingAnchor(main))) : null,
     ],
   );
 }
-
-const lossCells = (view: View): Cell[] =>
-  view.input.compared.depends
-    .flatMap(({ options }) => options.filter(({ quantity }) => isLoss(quantity)))
-    .map(({ cell }) => cell);
 
 /** "P1, by the fill: at the same litres −34.9 W, separated; at the same level −5.9 W, not separated." Null where a figure is held back. */
 export function dependsSpans(view: View, one: Depends): Span[] | null {

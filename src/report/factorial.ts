@@ -5,8 +5,9 @@ import { articleSpan, cellDetail, cited, conditionWords, figureNamed, quantityWo
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Block, Section, Span } from './page.ts';
 import { capital, listOf, prose, row, section, tableBlock, verdict } from './spans.ts';
-import { effectFigure } from './standing-words.ts';
-import { besideTheCells, isLoss } from './supply.ts';
+import { besideAbove, besideId } from './beside-table.ts';
+import { effectFigure, standingAnchor } from './standing-words.ts';
+import { isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
 /** Article and fill held apart, beside the standing of the quantity: the same litres and the same level side by side. */
@@ -40,15 +41,10 @@ export function factorialSection(view: View, standing: Standing): Section | null
           'What the article comes to at the second fill less what it comes to at the first. By level it is the difference of what ten millimetres do in each of the two, where no second level was run with both.',
         ],
       },
-      isLoss(first.quantity)
-        ? besideTheCells(view, [...new Map(list.flatMap(cellsOf).map((c) => [JSON.stringify(c), c])).values()])
-        : null,
+      isLoss(first.quantity) ? besideAbove(besideId(standingAnchor(first))) : null,
     ],
   );
 }
-
-const cellsOf = (f: Factorial) =>
-  [...f.bases['same litres'].matched, ...f.bases['same level'].matched].map(({ own }) => own);
 
 /** "P1: of the −34.9 ± 7.1 W at the same litres, −29.1 ± 8.2 W went with the level; −5.9 ± 7.1 W are left at the same level, not separated." */
 function levelSpans(view: View, f: Factorial): Span[] {

@@ -12,9 +12,10 @@ import { capital, counts, facts, link, listOf, listed, prose, section } from './
 import { standingChart } from './standing-chart.ts';
 import { isLoss } from './supply.ts';
 import { mainStanding, standingSentence, standingTitle } from './standing-words.ts';
+import { besideId, besideTable } from './beside-table.ts';
 import { besideTheLead, standingOneLine } from './series-words.ts';
 import { sureNote } from './standing-notes.ts';
-import { lossNotice, standingList } from './standing.ts';
+import { standingList } from './standing.ts';
 import { quantityText } from './digits.ts';
 import type { View } from './view.ts';
 
@@ -58,7 +59,7 @@ export function seriesPage(view: View): Page {
             standingTitle(view, main),
             [
               { kind: 'chart', chart: standingChart(view, main, 'main-standing') },
-              isLoss(main.quantity) ? lossNotice(view, main) : null,
+              isLoss(main.quantity) ? besideTable(view, main, besideId('main-standing')) : null,
             ],
             [sureNote(view, main)],
           ),

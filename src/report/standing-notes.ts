@@ -6,6 +6,7 @@ import { largestCauses } from './doubt.ts';
 import type { MarginNote } from './page.ts';
 import { code, counts, listNote } from './spans.ts';
 import { effectFigure, reasonWords, shownRows } from './standing-words.ts';
+import { stressNote } from './stress.ts';
 import type { View } from './view.ts';
 
 /** What stands in the margin of a standing: how sure, what was taken out, what the baseline did, what could be seen. */
@@ -16,6 +17,7 @@ export const standingNotes = (view: View, standing: Standing): (MarginNote | nul
   wanderNote(standing),
   daysNote(standing),
   smallestNote(standing),
+  stressNote(view, standing),
   declaredMargin(view, standing),
   trialsNote(view, standing),
   standing.notes.length === 0 ? null : notesNote(standing),

@@ -16,6 +16,9 @@ import type { Span } from './page.ts';
 import { capital, countWord, listed, verdict } from './spans.ts';
 import { groupBy, type View } from './view.ts';
 
+export const standingAnchor = (standing: Pick<Standing, 'quantity' | 'oil'>): string =>
+  `${standing.quantity}-${standing.oil}`.toLowerCase();
+
 /** Rows a reader may see: those of articles with a sheet. */
 export const shownRows = (view: View, standing: Standing): readonly StandingRow[] =>
   standing.rows.filter(({ cell }) => view.articles.has(cell.article));

@@ -1,21 +1,22 @@
 import { cellName } from '../ledger/ids.ts';
-import type { Standing, StandingRow } from '../trial/compared.ts';
-import { articleSpan, cellDetail, cellFigures, cited, quantityWords } from './cite.ts';
+import type { Standing } from '../trial/compared.ts';
+import { besideId, besideTable } from './beside-table.ts';
+import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { dependsSection } from './depends.ts';
 import { factorialSection } from './factorial.ts';
 import { nextTrialSection } from './next-trial.ts';
-import type { Block, Page, Section, Span } from './page.ts';
-import { capital, link, listed, listOf, prose, row, section, tableBlock } from './spans.ts';
+import type { Block, Page, Section } from './page.ts';
+import { capital, link, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
 import { standingSplits } from './splits.ts';
 import { standingChart } from './standing-chart.ts';
 import { standingNotes } from './standing-notes.ts';
-import { bearingSpans, isLoss, reachHead, reachSpans } from './supply.ts';
+import { isLoss } from './supply.ts';
 import { otherConditions } from './standing-table.ts';
 import {
   mainStanding,
   reasonWords,
-  shownRows,
+  standingAnchor,
   standingSentence,
   standingsInOrder,
   standingTitle,
@@ -55,8 +56,6 @@ export function standingPage(view: View): Page {
   };
 }
 
-export const standingAnchor = (standing: Standing): string => `${standing.quantity}-${standing.oil}`.toLowerCase();
-
 function groupSection(view: View, standings: readonly [Standing, ...Standing[]], first: boolean): Section {
   const [lead, ...others] = standings;
   const id = standingAnchor(lead);
@@ -66,41 +65,12 @@ function groupSection(view: View, standings: readonly [Standing, ...Standing[]],
     [
       first ? null : prose(...standingSentence(view, lead)),
       { kind: 'chart', chart: standingChart(view, lead, `${id}-chart`) },
-      isLoss(lead.quantity) ? lossNotice(view, lead) : null,
+      isLoss(lead.quantity) ? besideTable(view, lead, besideId(id)) : null,
       ...otherConditions(view, others, id),
     ],
     standingNotes(view, lead),
   );
   return first ? whole : { ...whole, inIndex: capital(whereWords(view, lead).replace(/^By /, '')) };
-}
-
-/** Less loss may mean less oil at the pinion: the two are read together, value by value. */
-export function lossNotice(view: View, standing: Standing): Block {
-  const rows = shownRows(view, standing);
-  const name = ({ cell }: StandingRow): string => `${cell.article} ${cellDetail(cell)}: `;
-  const rises = rows.flatMap((of): Span[][] => {
-    const spans = riseSpans(view, of);
-    return spans.length === 0 ? [] : [[name(of), ...spans]];
-  });
-  return {
-    kind: 'notice',
-    code: 'beside-the-loss',
-    text: [
-      `Read with it. ${reachHead(view)}, `,
-      ...listed(rows.map((of) => [name(of), ...reachSpans(view, of.cell)])),
-      '. Pinion bearing above sump, ',
-      ...(rises.length > 0 ? listed(rises) : ['not measured under these conditions']),
-      '.',
-    ],
-  };
-}
-
-/** The rise of the baseline, and of the others how far they stand from it; their own values stand in the table. */
-function riseSpans(view: View, of: StandingRow): Span[] {
-  const [change] = of.effect ? cellFigures(view, of.cell, 'bearing-rise', of.effect.against) : [];
-  if (change) return [cited(view, change)];
-  const own = bearingSpans(view, of).filter((span) => typeof span !== 'string');
-  return own.length === 0 ? [] : [...own, of.baseline ? ' (the others less this)' : ' in all'];
 }
 
 /** Pairs that were not compared, each once, with the condition that stood in the way. */

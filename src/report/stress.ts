@@ -1,9 +1,11 @@
 import type { Choice, StressTable } from '../trial/stress.ts';
 import { claimPath, claimsOf } from './claims-view.ts';
 import { articleWords, cellDetail, cellSpans, conditionWords, quantityWords } from './cite.ts';
-import { conditionsOf } from '../ledger/ids.ts';
+import { cellName, conditionsOf } from '../ledger/ids.ts';
+import type { Standing } from '../trial/compared.ts';
+import type { At } from '../trial/derived.ts';
 import { numberText } from './digits.ts';
-import type { Block, Page, Section, Span } from './page.ts';
+import type { Block, MarginNote, Page, Section, Span } from './page.ts';
 import { capital, counts, countWord, link, prose, row, section, tableBlock, verdict } from './spans.ts';
 import { breaksSpans, choiceWords, holdsText } from './stress-words.ts';
 import { groupBy, type View } from './view.ts';
@@ -184,3 +186,27 @@ export function stressSpans(view: View, claim: string): Span[] {
     ...(broken.length === 0 ? ['.'] : ['; not ', ...broken, '.']),
   ];
 }
+
+/** What stands beside a standing: in how many other choices each row keeps its word. Null where none was tried of it. */
+export function stressNote(view: View, standing: Standing): MarginNote | null {
+  const steps = stressedSteps(view).filter(
+    ({ step, of }) =>
+      of > 0 &&
+      step.quantity === standing.quantity &&
+      atName(view, step.at) === atName(view, standing.at) &&
+      standing.rows.some(({ cell }) => cellName(cell) === cellName(step.cell)),
+  );
+  if (steps.length === 0) return null;
+  return {
+    name: 'Under other choices.',
+    text: ['Each row keeps its word in so many: '],
+    list: [
+      ...steps.map(({ step, holds, of }) => [
+        `${step.cell.article}, ${cellDetail(step.cell)}: ${numberText(holds, 0)} of ${numberText(of, 0)}`,
+      ]),
+      [link(`${stressPath(view)}#${standing.quantity}`, 'which ones do not')],
+    ],
+  };
+}
+
+const atName = (view: View, at: At): string => JSON.stringify(conditionsOf(at, null, view.naming));

@@ -79,6 +79,17 @@ describe('a loss stands nowhere without Reach and bearing rise', () => {
     expect(table[1]!.at(-1)).toMatch(/^6\.80 ± 0\.\d+ K$/);
   });
 
+  it('in a table under the chart of a standing and of the series, with the bearing of the baseline and the others less it', () => {
+    for (const [path, id] of [
+      ['standing/', 'spin-power-l1-beside'],
+      ['', 'main-standing-beside'],
+    ] as const) {
+      const beside = rowsOf(page(path), id);
+      expect(beside.map((cells) => cells.slice(-2)[0])).toEqual(['3', '2', 'not graded at this fill']);
+      expect(beside[1]!.at(-1)).toMatch(/K( in all)?$/);
+    }
+  });
+
   it('on run sheets, article sheets, in the list of runs and on the page of a working', () => {
     const beside =
       /^Reach at 300 wheel rpm: 2\. Pinion bearing above sump: 6\.80 ± 0\.\d+ K\. Graded in F-03, without load\.$/;
