@@ -147,7 +147,7 @@ function keptRun(input: {
 function seedOf({ rig, logs }: SeriesRecord, sums: ReadonlyMap<string, string>): string {
   const files = [rig.file, ...[...logs.values()].map(({ file }) => file)].sort();
   const text = new TextEncoder().encode(files.map((file) => sums.get(file) ?? '').join(' '));
-  return [0, 1].map((n) => textHash(text, n).toString(16).padStart(8, '0')).join('');
+  return [0, 1].map((n) => (textHash(text, n) >>> 0).toString(16).padStart(8, '0')).join('');
 }
 
 function reduced(

@@ -1,14 +1,14 @@
 import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
 import type { Working } from '../ledger/ledger.ts';
-import type { Cell, Given } from '../trial/derived.ts';
+import type { Given } from '../trial/derived.ts';
+import { bothSides } from './both-sides.ts';
 import { trialBlocks } from './by-trials.ts';
-import { cellSpans, cited, conditionWords, figureNamed, kindOf, quantityWords, subjectSpans } from './cite.ts';
+import { conditionWords, kindOf, quantityWords, subjectSpans } from './cite.ts';
 import { givenText, numberText, plusMinusOf, uncertaintyText, valueOf, wholeOf } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
 import { besideTheFigure } from './supply.ts';
-import { runLink } from './run-parts.ts';
-import { capital, code, facts, fold, link, listed, plain, prose, row, section, strong, tableBlock } from './spans.ts';
+import { capital, code, fold, link, plain, prose, row, section, strong, tableBlock } from './spans.ts';
 import { groupBy, subjectOfId, type View } from './view.ts';
 
 /** One page a subject and quantity; one section a condition. Reads like a solved exercise. */
@@ -65,7 +65,7 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
     workingPath(figure, view.series.id).anchor,
     conditions === '' ? capital(quantityWords(figure.quantity)) : capital(conditions),
     [
-      ...(figure.kind === 'difference' ? partsOfDifference(view, figure) : []),
+      ...(figure.kind === 'difference' ? bothSides(view, figure, { id: idOf(figure), unit: unitOfDoubt(figure) }) : []),
       figure.kind === 'value' && figure.subject.article !== undefined
         ? prose('Of ', ...subjectSpans(view, figure), '.')
         : null,
@@ -212,31 +212,6 @@ const inputsNote = ({ id, inputs }: Figure): MarginNote => ({
 });
 
 /** A difference is made of two cells, and each of its runs. */
-function partsOfDifference(view: View, figure: Figure): Block[] {
-  const effect = view.effectOf.get(figure.id);
-  if (effect === undefined) return [];
-  const side = (cell: Cell, runs: readonly string[]): Span[] => {
-    const own = figureNamed(view, { subject: { cell }, quantity: effect.quantity, at: effect.at });
-    return [
-      ...cellSpans(view, cell),
-      ...(own ? [': ', cited(view, own)] : []),
-      ` (${runs.length === 1 ? 'run' : 'runs'} `,
-      ...listed(
-        runs.map((run) => [runLink(view, run)]),
-        ', ',
-      ),
-      ')',
-    ];
-  };
-  return [
-    prose(strong('Given')),
-    facts([
-      ['Value', side(effect.cell, effect.runs)],
-      ['Less', side(effect.against, effect.againstRuns)],
-    ]),
-  ];
-}
-
 function sourceSpans(view: View, from: Given['from']): Span[] {
   switch (from.kind) {
     case 'constant':
