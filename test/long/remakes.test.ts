@@ -1,7 +1,7 @@
 import { expect, it } from 'vitest';
 import { makeDemo } from '../../demo-runs/make/demo.ts';
-import { makeBook } from '../../src/pipeline.ts';
-import { filesOf, insideRates, type Truth } from '../scenario/demo.ts';
+import { figuresOf } from '../scenario/compared.ts';
+import { insideRates, type Truth } from '../scenario/demo.ts';
 
 /**
  * The demo remade with other seeds, nothing selected: a 95 % interval should hold its truth in 90–99 % of runs. Runs of one
@@ -12,9 +12,8 @@ it('holds the truth in 90–99 % of the runs of a hundred and twenty remakes, qu
   const inside = new Map<string, { inside: number; of: number }>();
   for (let seed = 1; seed <= 120; seed++) {
     const texts = makeDemo({ seed, quiet: false, select: false });
-    const made = makeBook({ files: filesOf(texts), audience: 'house' });
     const truth = JSON.parse(texts.get('hill-bowl/truth.json')!) as Truth;
-    const figures = made.ledgers.find((l) => l.series === 'hill-bowl')!.figures;
+    const figures = figuresOf(texts, 'hill-bowl');
     for (const r of insideRates(figures, truth)) {
       const sum = inside.get(r.quantity) ?? { inside: 0, of: 0 };
       inside.set(r.quantity, { inside: sum.inside + r.inside, of: sum.of + r.of });

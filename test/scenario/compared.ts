@@ -1,5 +1,7 @@
 import { compareSeries } from '../../src/compare/series.ts';
 import { deriveSeries } from '../../src/derive/series.ts';
+import { buildLedger } from '../../src/ledger/build.ts';
+import type { Figure } from '../../src/ledger/figure.ts';
 import { readLog } from '../../src/logs/log.ts';
 import { readNotes } from '../../src/notes/book.ts';
 import type { ComparedSeries } from '../../src/trial/compared.ts';
@@ -7,7 +9,16 @@ import type { Log } from '../../src/trial/log.ts';
 import { filesOf } from './demo.ts';
 
 /** Notes and logger files of one series, read, reduced and compared as a build does it; ledger and pages are left out. */
-export function comparedOf(texts: ReadonlyMap<string, string>, id: string): ComparedSeries {
+export const comparedOf = (texts: ReadonlyMap<string, string>, id: string): ComparedSeries =>
+  reducedOf(texts, id).compared;
+
+/** Its figures as the ledger keeps them; without trials, which no figure of a single run has. */
+export function figuresOf(texts: ReadonlyMap<string, string>, id: string): readonly Figure[] {
+  const sums = new Map([...texts.keys()].map((path) => [path, '']));
+  return buildLedger({ ...reducedOf(texts, id), sums, rigShown: true }).figures;
+}
+
+function reducedOf(texts: ReadonlyMap<string, string>, id: string) {
   const files = filesOf(texts);
   const notes = readNotes(files, null).series.find(({ series }) => series.id === id)!;
   const byPath = new Map(files.map((f) => [f.path, f]));
@@ -19,5 +30,6 @@ export function comparedOf(texts: ReadonlyMap<string, string>, id: string): Comp
     if (log?.ok === true) logs.set(run.id, log.value);
   }
   const record = { ...notes, logs };
-  return compareSeries(record, deriveSeries(record).runs);
+  const { runs } = deriveSeries(record);
+  return { record, runs, compared: compareSeries(record, runs) };
 }
