@@ -1,3 +1,54 @@
+import { bearingDragRelation, bearingLoadRelation, bearingViscousRelation } from './bearing-drag.ts';
+import { bearingQuickRelation, bearingRollingRelation, bearingSlidingRelation } from './bearings.ts';
+import {
+  bubbleReynoldsRelation,
+  cleanBubblesRelation,
+  measuredBubblesRelation,
+  mobileBubbleRelation,
+  rigidBubbleRelation,
+  rigidBubblesRelation,
+} from './bubbles.ts';
+import {
+  enclosedDiscRelation,
+  freeDiscLaminarRelation,
+  freeDiscTurbulentRelation,
+  hydraulicTorqueRelation,
+} from './churning-others.ts';
+import { churningPowerRelation, churningTorqueRelation } from './churning.ts';
+import { conductivityRelation } from './conductivity.ts';
+import {
+  crossFlowPowerRelation,
+  crossFlowRelation,
+  filmCoefficientRelation,
+  flatPlateRelation,
+  freeCylinderRelation,
+  freePlateRelation,
+  rayleighRelation,
+} from './convection.ts';
+import { capillaryNumberRelation, drawnFilmRelation, dropDragRelation } from './drawn-film.ts';
+import { filmHeatRelation, filmRatioRelation, lambdaRelation, oilLifeRelation } from './film-ratios.ts';
+import { centralFilmRelation, lineFilmRelation, lineFilmSecondRelation, pointFilmRelation } from './film.ts';
+import { annularFinRelation, finnedConductanceRelation, finSpacingRelation, straightFinRelation } from './fins.ts';
+import {
+  co2PerDistanceRelation,
+  electricPerDistanceRelation,
+  energyPerDistanceRelation,
+  fuelPerDistanceRelation,
+} from './fuel.ts';
+import {
+  lossFactorRelation,
+  meanFrictionRelation,
+  meshCoastRelation,
+  meshCoefficientRelation,
+  meshDriveRelation,
+  meshSlidingRelation,
+} from './mesh.ts';
+import { goldRelation, woosterRelation } from './pressure-viscosity.ts';
+import { blackBodyRelation, radiationCubicRelation, radiationRelation } from './radiation.ts';
+import { sealPowerRelation, sealTorqueRelation } from './seals.ts';
+import { thinOilInverseRelation, thinOilRelation } from './thin-oil.ts';
+import { rollingRadiusRelation } from './tyre.ts';
+import { wallRelation } from './wall.ts';
 import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
 import {
   carriedFlowRelation,
@@ -46,13 +97,31 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       densityByVcfRelation,
       volumeAt20Relation,
       specificHeatRelation,
+      conductivityRelation,
+      woosterRelation,
+      goldRelation,
+      thinOilRelation,
+      thinOilInverseRelation,
       aeratedDensityRelation,
       airShareRelation,
+      rigidBubbleRelation,
+      mobileBubbleRelation,
+      bubbleReynoldsRelation,
+      cleanBubblesRelation,
+      rigidBubblesRelation,
+      measuredBubblesRelation,
+      oilLifeRelation,
     ],
   },
   {
     title: 'Speeds',
-    relations: [pinionAtRoadSpeedRelation, pitchLineRelation, centrifugalRatioRelation, ringReynoldsRelation],
+    relations: [
+      rollingRadiusRelation,
+      pinionAtRoadSpeedRelation,
+      pitchLineRelation,
+      centrifugalRatioRelation,
+      ringReynoldsRelation,
+    ],
   },
   {
     title: 'Level',
@@ -72,9 +141,49 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       jetPowerBandRelation,
       fallingFilmRelation,
       filmReynoldsRelation,
+      capillaryNumberRelation,
+      drawnFilmRelation,
+      dropDragRelation,
     ],
   },
   { title: 'Power', relations: [shaftPowerRelation, lossRelation] },
+  {
+    title: 'Where loss comes from',
+    relations: [
+      churningTorqueRelation,
+      churningPowerRelation,
+      hydraulicTorqueRelation,
+      freeDiscLaminarRelation,
+      freeDiscTurbulentRelation,
+      enclosedDiscRelation,
+      meshDriveRelation,
+      meshCoastRelation,
+      meshSlidingRelation,
+      meanFrictionRelation,
+      lossFactorRelation,
+      meshCoefficientRelation,
+      bearingQuickRelation,
+      bearingRollingRelation,
+      bearingSlidingRelation,
+      bearingDragRelation,
+      bearingViscousRelation,
+      bearingLoadRelation,
+      sealTorqueRelation,
+      sealPowerRelation,
+    ],
+  },
+  {
+    title: 'Film between metal',
+    relations: [
+      pointFilmRelation,
+      centralFilmRelation,
+      lineFilmRelation,
+      lineFilmSecondRelation,
+      filmHeatRelation,
+      lambdaRelation,
+      filmRatioRelation,
+    ],
+  },
   {
     title: 'Heat',
     relations: [
@@ -87,6 +196,30 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       slowConstantRelation,
       logMeanRelation,
       coverShareRelation,
+      wallRelation,
+      rayleighRelation,
+      freePlateRelation,
+      freeCylinderRelation,
+      crossFlowRelation,
+      crossFlowPowerRelation,
+      flatPlateRelation,
+      filmCoefficientRelation,
+      blackBodyRelation,
+      radiationRelation,
+      radiationCubicRelation,
+      straightFinRelation,
+      annularFinRelation,
+      finnedConductanceRelation,
+      finSpacingRelation,
+    ],
+  },
+  {
+    title: 'What it costs',
+    relations: [
+      energyPerDistanceRelation,
+      fuelPerDistanceRelation,
+      co2PerDistanceRelation,
+      electricPerDistanceRelation,
     ],
   },
 ];

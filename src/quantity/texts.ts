@@ -36,6 +36,14 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     energy: { noun: 'an energy', units: ['kWh', 'MJ'] },
     'energy-per-distance': { noun: 'an energy per distance', units: ['kWh/100 km', 'Wh/km'] },
     expansion: { noun: 'a thermal expansion', units: ['1/K', '1/°F'] },
+    'heat-transfer': { noun: 'a heat-transfer coefficient', units: ['W/(m²·K)', 'Btu/(h·ft²·°F)'] },
+    'heat-flux': { noun: 'a heat flow per area', units: ['W/m²', 'W/m²'] },
+    compressibility: { noun: 'a coefficient of pressure', units: ['1/GPa', '1/Pa'] },
+    acceleration: { noun: 'an acceleration', units: ['m/s²', 'm/s²'] },
+    'line-load': { noun: 'a load along a line', units: ['N/mm', 'N/m'] },
+    'fuel-per-distance': { noun: 'a fuel consumption', units: ['L/100 km', 'L/100 km'] },
+    'fuel-per-energy': { noun: 'a fuel per energy', units: ['L/kWh', 'L/kWh'] },
+    'mass-per-distance': { noun: 'a mass per distance', units: ['g/km', 'g/km'] },
     ratio: { noun: 'a ratio', units: ['%', '‰'] },
   };
 
