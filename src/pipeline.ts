@@ -9,6 +9,8 @@ import { readLog } from './logs/log.ts';
 import { readNotes, type SeriesNotes } from './notes/book.ts';
 import { stressInput } from './compare/stress-input.ts';
 import { stressTable } from './compare/stress.ts';
+import { allRelations } from './physics/all.ts';
+import { offChecks } from './physics/held.ts';
 import { textHash } from './statistics/seeded.ts';
 import type { TextFile } from './outlets/files.ts';
 import { flowFiles } from './outlets/flow-files.ts';
@@ -55,7 +57,7 @@ export function makeBook(input: {
   const { book } = notes;
   const sums = new Map([...files, ...media].flatMap((f) => (f.sha256 === null ? [] : [[f.path, f.sha256] as const])));
   const present = new Map(media.map((file) => [file.path, file]));
-  const findings: Finding[] = [...notes.findings];
+  const findings: Finding[] = [...notes.findings, ...offChecks(allRelations, book.file)];
   const stops: Finding[] = [];
   const series: SeriesInput[] = [];
   for (const one of notes.series) {

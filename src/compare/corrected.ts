@@ -20,7 +20,7 @@ export interface Reference {
  * Load and speed of the plan come before it, by the watts ΔQ that the run's own spin and mesh loss say: they move final
  * temperature and rise by ΔQ/(K − s), heat made by ΔQ·K/(K − s).
  *
- * K shed, s = dQ/dT of the heat made at the final temperature, T_a the ambient as the axle felt it. Shed stays as it is, and
+ * K shed, s = dQ/dT of the heat made at the final temperature, T_a the ambient that the final temperature is stated for. Shed stays as it is, and
  * so does a time to a limit, of which the answer to ambient is a cause.
  *
  * source  steady state of an axle whose heat changes with its temperature; d T/d T_a = K/(K − s) by implicit derivative

@@ -1,51 +1,50 @@
 import type { LogLogLine } from '../physics/viscosity.ts';
-import { estimate, type Cause, type Estimate } from '../quantity/estimate.ts';
+import type { Cause, Estimate } from '../quantity/estimate.ts';
 import { writeMeasured, writeNumber } from '../quantity/write.ts';
 import type { Step } from '../trial/derived.ts';
-import { gather, modelSpread, type Contribution } from './causes.ts';
+import { modelSpread, type Contribution } from './causes.ts';
 import type { HeatSeries } from './heat-series.ts';
 import { heatSlope } from './heat-slope.ts';
-import { laggedAmbient } from './lagged.ts';
+import { endAmbient_K, laggedAmbient } from './lagged.ts';
 import type { StoreFit } from './stores.ts';
 
-/** The ambient that a heat-up answers to, and how its heat made answers to its temperature. */
+/** What a final temperature owes to the ambient before the last half hour: what that leaves open, and how it is said. */
 export interface Felt {
-  readonly ambient_K: Estimate;
-  readonly causes: readonly Cause[];
-  readonly step: Step;
+  readonly open: Contribution | null;
+  readonly steps: readonly Step[];
 }
 
 /**
- * Ambient behind the time constant of the model taken. The tail alone knows no ambient: there a time constant that is off by
- * a quarter is open as a rectangle (common practice, no source). The other models state their end for any ambient.
+ * A final temperature is stated for the ambient of the last half hour. One store and two take the ambient as logged; the tail
+ * settles on what the axle has felt, behind its own time constant, and one that is off by a quarter is open as a rectangle
+ * (common practice, no source).
  */
-export function feltAmbient(of: {
-  run: string;
-  series: HeatSeries;
-  taken: StoreFit;
-  /** Calibration of the ambient probe, and scatter of its readings. */
-  read: readonly (Contribution | null)[];
-}): Felt {
-  const { run, series, taken, read } = of;
+export function feltAmbient(of: { run: string; series: HeatSeries; taken: StoreFit }): Felt {
+  const { run, series, taken } = of;
   const { ambient_K, tau_s } = taken.felt;
   const other_K = tau_s === null ? ambient_K : laggedAmbient(series, 1.25 * tau_s).ambient_K;
-  const lag =
-    taken.model === 'tail'
-      ? modelSpread({ run, what: 'lag of ambient', u: Math.abs(other_K - ambient_K) / Math.sqrt(3) })
-      : null;
-  const found = gather([...read, lag].map((part) => ({ of: part, sensitivity: 1 })));
   return {
-    ambient_K: estimate(ambient_K, found.parts),
-    causes: found.causes,
-    step: {
-      says:
-        tau_s === null
-          ? 'Ambient, mean over the run: its time constant is not known'
-          : `Ambient that the axle feels at the end: as logged, behind its own time constant of ${writeNumber(tau_s / 60, 0)} min`,
-      formula: tau_s === null ? 'A = mean T_amb' : "A' = (T_amb − A)/τ",
-      value: ambient_K - 273.15,
-      unit: '°C',
-    },
+    open:
+      taken.model === 'tail'
+        ? modelSpread({ run, what: 'lag of ambient', u: Math.abs(other_K - ambient_K) / Math.sqrt(3) })
+        : null,
+    steps: [
+      {
+        says: 'Ambient of the last half hour, for which the final temperature is stated',
+        formula: 'T_amb',
+        value: endAmbient_K(series) - 273.15,
+        unit: '°C',
+      },
+      {
+        says:
+          tau_s === null
+            ? 'Ambient, mean over the run: its time constant is not known'
+            : `What the axle had felt of it by then: as logged, behind its own time constant of ${writeNumber(tau_s / 60, 0)} min`,
+        formula: tau_s === null ? 'A = mean T_amb' : "A' = (T_amb − A)/τ",
+        value: ambient_K - 273.15,
+        unit: '°C',
+      },
+    ],
   };
 }
 

@@ -6,6 +6,7 @@ import type { At, Crossing, Given, ModelTried, Result, Step, Trace } from '../tr
 import type { QuantityName } from '../trial/figures.ts';
 import type { Plan } from '../trial/plan.ts';
 import { feltAmbient, heatAnswer } from './answer.ts';
+import { endAmbient_K } from './lagged.ts';
 import { bearingRise } from './bearing.ts';
 import { calibration, fitScatter, gather, modelSpread, readingScatter, type Contribution } from './causes.ts';
 import { closureOf } from './closure.ts';
@@ -27,7 +28,6 @@ export interface HeatUpDerived {
   readonly crossings: readonly Crossing[];
   readonly fitted: Trace | null;
   readonly remarks: readonly string[];
-  readonly ambientLagged_K: number | null;
   readonly heatSlope_W_K: Estimate | null;
   /** Why only what was read directly is given; null when everything is. */
   readonly untold: string | null;
@@ -41,7 +41,6 @@ const nothing = (why: string): HeatUpDerived => ({
   crossings: [],
   fitted: null,
   remarks: [],
-  ambientLagged_K: null,
   heatSlope_W_K: null,
   untold: null,
   why,
@@ -49,7 +48,7 @@ const nothing = (why: string): HeatUpDerived => ({
 
 /**
  * A loaded heat-up: heat made, final temperature and rise, shed, store, sustained crossings, pinion bearing above sump,
- * closure of the balance. The final temperature is stated for the ambient that the axle feels at the end: lagged.
+ * closure of the balance. The final temperature is stated for the ambient of the last half hour.
  */
 export function deriveHeatUp(input: {
   reading: Reading;
@@ -96,14 +95,19 @@ export function deriveHeatUp(input: {
     what: 'final temperature',
     u: Math.hypot(final.spread_K, beyond.u_K),
   });
+  const felt = feltAmbient({ run: run.id, series, taken });
   const finalT = built(taken.final_K, [
     { of: sumpCal, sensitivity: 1 },
     { of: fitted, sensitivity: 1 },
     { of: choice, sensitivity: 1 },
+    { of: felt.open, sensitivity: -1 },
   ]);
   const ambientScatter = readingScatter({ run: run.id, what: 'ambient', u: ambient.u, dof: ambient.dof });
-  const felt = feltAmbient({ run: run.id, series, taken, read: [airCal, ambientScatter] });
-  const rise = difference(finalT, felt.ambient_K);
+  const air_K = built(
+    endAmbient_K(series),
+    [airCal, ambientScatter].map((of) => ({ of, sensitivity: 1 })),
+  );
+  const rise = difference(finalT, air_K);
   const made_W = heat.at_W(taken.final_K);
   const chain = torqueChain(reading, speed_rad_s);
   const madeFit = fitScatter({ run: run.id, what: 'heat made', u: heat.u_W(taken.final_K), dof: heat.dof });
@@ -111,7 +115,7 @@ export function deriveHeatUp(input: {
   const shed = quotient(made, rise);
   const { final_K } = taken;
   const slope = heatAnswer({ run: run.id, series, line, final_K, shed_W_K: shed.value, made: madeFit, chain });
-  causes.push(...felt.causes, ...slope.causes);
+  causes.push(...slope.causes);
   const balance = closureOf({ series, heat, taken, made, at });
   const relative = made.parts.map((p): Part => ({ cause: p.cause, u: p.u / made_W }));
   // An error of the ambient probe acts on the model like so many watts a kelvin.
@@ -191,7 +195,10 @@ export function deriveHeatUp(input: {
       relation: 'rise',
       method: `heat-up/${taken.model}`,
       given: [g.ambient],
-      steps: [{ says: 'Final sump temperature', formula: 'T∞', value: taken.final_K - 273.15, unit: '°C' }, felt.step],
+      steps: [
+        { says: 'Final sump temperature', formula: 'T∞', value: taken.final_K - 273.15, unit: '°C' },
+        ...felt.steps,
+      ],
       notes: modelNote,
     }),
     result('heat-made', made, {
@@ -288,7 +295,6 @@ export function deriveHeatUp(input: {
         ? { channel: 'sump', time_s: [...series.time_s].slice(-taken.curve_K.length), value: [...taken.curve_K] }
         : null,
     remarks: [reason === null ? slope.says : `Only what was read directly is given: ${reason}.`],
-    ambientLagged_K: reason === null ? felt.ambient_K.value : null,
     heatSlope_W_K: reason === null ? slope.estimate : null,
     untold: reason,
     why: null,

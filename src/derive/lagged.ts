@@ -1,6 +1,6 @@
 import type { HeatSeries } from './heat-series.ts';
 
-/** The ambient that an axle answers to at the end of a run, and the time constant it was lagged with. */
+/** What an axle has felt of its ambient by the end of a run, and the time constant it was lagged with. */
 export interface Lagged {
   readonly ambient_K: number;
   /** Null where the time constant is not known: then it is the mean over the run. */
@@ -23,4 +23,10 @@ export function laggedAmbient(series: Pick<HeatSeries, 'bin_s' | 'ambient_K'>, t
   let felt = ambient_K[0] ?? NaN;
   for (const air of ambient_K) felt += share * (air - felt);
   return { ambient_K: felt, tau_s };
+}
+
+/** Mean of the last half hour: the ambient that a final temperature is stated for. */
+export function endAmbient_K({ bin_s, ambient_K }: Pick<HeatSeries, 'bin_s' | 'ambient_K'>): number {
+  const last = ambient_K.subarray(Math.max(0, ambient_K.length - Math.round(1800 / bin_s)));
+  return last.reduce((a, b) => a + b, 0) / last.length;
 }

@@ -80,7 +80,6 @@ export function assembled(
     crossings?: DerivedRun['crossings'];
     flow?: DerivedRun['flow'];
     fitted?: Trace | null;
-    ambientLagged_K?: number | null;
     heatSlope_W_K?: Estimate | null;
     spinExponent?: Estimate | null;
     remarks?: readonly string[];
@@ -105,7 +104,6 @@ export function assembled(
     clock_s: [epoch_s(run.started), epoch_s(run.ended)],
     conditions: {
       ambient_K: (ambient && known(meanOf(ambient))) ?? (run.ambient.start_K + run.ambient.end_K) / 2,
-      ambientLagged_K: out === null ? (own.ambientLagged_K ?? null) : null,
       airflow_m_s: (air && known(meanOf(air))) ?? run.airflow_m_s,
       level_z_m: level.level_z_m,
       volume20_m3: level.volume20_m3,

@@ -2,7 +2,7 @@ import { fitNonlinear, type NonlinearFit } from '../statistics/nonlinear.ts';
 import type { HeatLaw } from './heat-law.ts';
 import type { HeatSeries } from './heat-series.ts';
 import { integrate } from './integrate.ts';
-import { laggedAmbient, type Lagged } from './lagged.ts';
+import { endAmbient_K, laggedAmbient, type Lagged } from './lagged.ts';
 import { fitTo, hangTogether, named, root, throughFit, type Parameter } from './through-fit.ts';
 
 /**
@@ -19,7 +19,7 @@ export interface StoreFit {
   readonly model: 'one-store' | 'two-store' | 'tail';
   readonly final_K: number;
   readonly u_K: number;
-  /** The ambient that the final temperature is stated for: as logged, behind the time constant of this fit. */
+  /** What the axle had felt of its ambient by the end: as logged, behind the time constant of this fit. */
   readonly felt: Lagged;
   /** Root mean square of what is left, sump only, K. */
   readonly misfit_K: number;
@@ -55,16 +55,10 @@ export function oneStore({ series, heat }: StoreInput): StoreFit {
   const fit = fitTo(series.sump_K, curve, [30_000, 12, t0]);
   const [C = NaN, K = NaN] = fit.parameters;
   const felt = laggedAmbient(series, C / K);
-  const final = (p: readonly number[]): number => settle(felt.ambient_K, 1 / p[1]!, heat);
+  const air_K = endAmbient_K(series);
+  const final = (p: readonly number[]): number => settle(air_K, 1 / p[1]!, heat);
   return {
-    ...common(
-      'one-store',
-      fit,
-      final,
-      series,
-      curve(fit.parameters),
-      heatShare(final(fit.parameters), felt.ambient_K, heat),
-    ),
+    ...common('one-store', fit, final, series, curve(fit.parameters), heatShare(final(fit.parameters), air_K, heat)),
     felt,
     parameters: named(fit, [
       ['C', 'kJ/K', 1e3],
@@ -120,10 +114,11 @@ export function twoStore({ series, heat, skinOffset_K }: StoreInput): StoreFit |
   const resistance = (p: readonly number[]): number => 1 / p[2]! + 1 / p[3]!;
   const [C1 = NaN, C2 = NaN] = fit.parameters;
   const felt = laggedAmbient(series, (C1 + C2) * resistance(fit.parameters));
-  const final = (p: readonly number[]): number => settle(felt.ambient_K, resistance(p), heat);
+  const air_K = endAmbient_K(series);
+  const final = (p: readonly number[]): number => settle(air_K, resistance(p), heat);
   const [curve] = both(fit.parameters);
   return {
-    ...common('two-store', fit, final, series, curve, heatShare(final(fit.parameters), felt.ambient_K, heat)),
+    ...common('two-store', fit, final, series, curve, heatShare(final(fit.parameters), air_K, heat)),
     felt,
     parameters: named(fit, [
       ['C1', 'kJ/K', 1e3],
@@ -157,9 +152,12 @@ export function tail({ series }: StoreInput): StoreFit | null {
   if (!(tau > 120 && tau < 4 * end_s && Number.isFinite(value))) return null;
   const line = curve(fit.parameters);
   const way_K = Math.abs(value - line.at(-1)!);
+  const felt = laggedAmbient(series, tau);
+  // It settles on what the axle has felt; a kelvin of ambient is taken as a kelvin of sump for the little way to the end's.
+  const way = endAmbient_K(series) - felt.ambient_K;
   return {
-    ...common('tail', fit, (p) => p[0]!, { ...series, sump_K: y }, line, way_K / 5 / Math.sqrt(3)),
-    felt: laggedAmbient(series, tau),
+    ...common('tail', fit, (p) => p[0]! + way, { ...series, sump_K: y }, line, way_K / 5 / Math.sqrt(3)),
+    felt,
     parameters: named(fit, [
       ['T∞', 'K', 1],
       ['A', 'K', 1],

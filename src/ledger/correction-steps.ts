@@ -8,7 +8,7 @@ export const correctionSteps = ({ corrections = [], quantity }: CellFigure): Ste
   corrections.flatMap(({ run, from_K, ambient_K, stated, slope_W_K, answer, by, toLoad }): Step[] => [
     ...(toLoad === null ? [] : loadSteps(run, toLoad)),
     {
-      says: `Ambient that ${run} felt, less the ${stated ? 'reference ambient of the series' : 'mean ambient of the loaded runs'}`,
+      says: `Ambient of the last half hour of ${run}, less the ${stated ? 'reference ambient of the series' : 'mean ambient of the loaded runs'}`,
       formula: 'ΔT_a = T_a − T_a,ref',
       value: from_K - ambient_K,
       unit: 'K',

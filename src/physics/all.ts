@@ -83,9 +83,17 @@ import { viscosityRelation, viscositySlopeRelation } from './viscosity.ts';
 import { fallingFilmRelation, filmReynoldsRelation } from './wall-film.ts';
 import { halfAngleRelation, immersedFaceRelation } from './wetted.ts';
 
-/** The chapters of the method page, each with its relations in reading order. */
-export const chapters: readonly { readonly title: string; readonly relations: readonly Relation[] }[] = [
+/** Relations that belong together, in reading order. */
+export interface Chapter {
+  readonly id: string;
+  readonly title: string;
+  readonly relations: readonly Relation[];
+}
+
+/** The chapters of the method, each a page of its own. */
+export const chapters: readonly Chapter[] = [
   {
+    id: 'oil',
     title: 'Oil',
     relations: [
       viscosityRelation,
@@ -114,6 +122,7 @@ export const chapters: readonly { readonly title: string; readonly relations: re
     ],
   },
   {
+    id: 'speeds',
     title: 'Speeds',
     relations: [
       rollingRadiusRelation,
@@ -124,10 +133,12 @@ export const chapters: readonly { readonly title: string; readonly relations: re
     ],
   },
   {
+    id: 'level',
     title: 'Level',
     relations: [levelRelation, immersionRelation, tiltDropRelation, halfAngleRelation, immersedFaceRelation],
   },
   {
+    id: 'oil-in-flight',
     title: 'Oil in flight',
     relations: [
       carryGravityRelation,
@@ -146,8 +157,9 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       dropDragRelation,
     ],
   },
-  { title: 'Power', relations: [shaftPowerRelation, lossRelation] },
+  { id: 'power', title: 'Power', relations: [shaftPowerRelation, lossRelation] },
   {
+    id: 'losses',
     title: 'Where loss comes from',
     relations: [
       churningTorqueRelation,
@@ -173,6 +185,7 @@ export const chapters: readonly { readonly title: string; readonly relations: re
     ],
   },
   {
+    id: 'film',
     title: 'Film between metal',
     relations: [
       pointFilmRelation,
@@ -185,6 +198,7 @@ export const chapters: readonly { readonly title: string; readonly relations: re
     ],
   },
   {
+    id: 'heat',
     title: 'Heat',
     relations: [
       oneStoreRelation,
@@ -196,6 +210,12 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       slowConstantRelation,
       logMeanRelation,
       coverShareRelation,
+    ],
+  },
+  {
+    id: 'air',
+    title: 'Air, radiation, fins and walls',
+    relations: [
       wallRelation,
       rayleighRelation,
       freePlateRelation,
@@ -214,6 +234,7 @@ export const chapters: readonly { readonly title: string; readonly relations: re
     ],
   },
   {
+    id: 'cost',
     title: 'What it costs',
     relations: [
       energyPerDistanceRelation,

@@ -13,7 +13,10 @@ import { guidePage } from './guide.ts';
 import { homePage } from './home.ts';
 import type { BookInput, SeriesInput } from './input.ts';
 import { ledgerPage } from './ledger-page.ts';
+import { methodChapter } from './method-chapter.ts';
 import { methodPage } from './method.ts';
+import { sourcesPage } from './method-sources.ts';
+import { notModelledPage } from './not-modelled.ts';
 import { oilPage } from './oil.ts';
 import type { Page } from './page.ts';
 import { pairsOf } from './pairs.ts';
@@ -63,7 +66,16 @@ function flowPages(view: View): readonly Page[] {
 /** Pages that stand outside any series, home first. */
 export function bookPages(input: BookInput): readonly Page[] {
   const shown = input.series.filter(({ record }) => input.audience === 'house' || record.series.shownTo === 'public');
-  return [homePage(input, shown.map(viewOf)), methodPage(chapters), cautionsPage(), wordsPage(), guidePage()];
+  return [
+    homePage(input, shown.map(viewOf)),
+    methodPage(chapters),
+    ...chapters.map(methodChapter),
+    sourcesPage(),
+    notModelledPage(),
+    cautionsPage(),
+    wordsPage(),
+    guidePage(),
+  ];
 }
 
 const relationTitles: ReadonlyMap<string, string> = new Map(

@@ -2,7 +2,7 @@ import { cellName, sameCell } from '../ledger/ids.ts';
 import type { Effect, Split, Standing } from '../trial/compared.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import { articleSpan, cellDetail, cited, figureNamed } from './cite.ts';
-import { relationPath } from './method.ts';
+import { relationPath } from './method-path.ts';
 import type { Block, PairSide, Section, Span } from './page.ts';
 import { facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { effectFigure, shownRows } from './standing-words.ts';

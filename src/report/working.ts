@@ -7,6 +7,7 @@ import { trialBlocks } from './by-trials.ts';
 import { conditionWords, kindOf, quantityWords, subjectSpans } from './cite.ts';
 import { givenText, numberText, plusMinusOf, uncertaintyText, valueOf, wholeOf } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
+import { relationPath } from './method-path.ts';
 import { besideTheFigure } from './supply.ts';
 import { capital, code, fold, link, plain, prose, row, section, strong, tableBlock } from './spans.ts';
 import { groupBy, subjectOfId, type View } from './view.ts';
@@ -116,7 +117,7 @@ function relationBlocks(figure: Figure, working: Working | undefined, titles: Re
     prose(
       strong('Relation'),
       ' ',
-      title === undefined ? figure.relation.replaceAll('-', ' ') : link(`method/#${figure.relation}`, title),
+      title === undefined ? figure.relation.replaceAll('-', ' ') : link(relationPath(figure.relation), title),
       ...(figure.method === '' ? [] : ['; method ', code(figure.method)]),
       '.',
     ),

@@ -11,7 +11,7 @@ import type { TrialKind } from './plan.ts';
 /** A loaded run brought to load and speed of the plan and to the reference ambient, by its own measured slope of total heat. */
 export interface Correction {
   readonly run: string;
-  /** Ambient as the axle felt it, and the one it was brought to. */
+  /** Ambient that its final temperature was stated for, and the one it was brought to. */
   readonly from_K: number;
   readonly ambient_K: number;
   /** The series states it; otherwise it is the mean of its loaded runs. */

@@ -212,8 +212,6 @@ export interface DerivedRun {
   readonly clock_s: readonly [number, number];
   readonly conditions: {
     readonly ambient_K: number | null;
-    /** Of a heat-up with a final temperature, what the axle feels at its end: as logged, behind its own time constant. */
-    readonly ambientLagged_K: number | null;
     readonly airflow_m_s: number | null;
     readonly level_z_m: number | null;
     readonly volume20_m3: number | null;

@@ -44,7 +44,6 @@ export const derived = (of: Some = {}): DerivedRun => ({
   ...of,
   conditions: {
     ambient_K: 294,
-    ambientLagged_K: null,
     airflow_m_s: 0,
     level_z_m: -0.053,
     volume20_m3: 2.4e-3,

@@ -58,7 +58,6 @@ export const derived = (of: Run, results: Result[], more: Partial<DerivedRun> = 
   clock_s: [1773738300, 1773744720],
   conditions: {
     ambient_K: celsius(20.7),
-    ambientLagged_K: null,
     airflow_m_s: 4.02,
     level_z_m: -0.0533,
     volume20_m3: 2.401e-3,

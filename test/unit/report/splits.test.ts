@@ -57,7 +57,7 @@ describe('makes less, sheds more', () => {
 
   it('names the identity that the parts add up by', () => {
     const { page } = pagesOf();
-    expect(JSON.stringify(page('standing/').sections)).toContain('method/#log-mean-rise');
+    expect(JSON.stringify(page('standing/').sections)).toContain('method/heat/#log-mean-rise');
   });
 
   it('stands on the sheet of the article, and on none that was not compared', () => {
