@@ -6,6 +6,7 @@ import { agreementsOf } from './agreement.ts';
 import { seriesTrials, type Remember } from './by-trials.ts';
 import { celledSeries } from './celled.ts';
 import { judgeClaims } from './claims.ts';
+import { filmRatios } from './film.ts';
 import { dependsOn } from './depends.ts';
 import { factorialsOf } from './factorial.ts';
 import type { Areas } from './cover-share.ts';
@@ -58,6 +59,7 @@ export function compareSeries(
       ...{ effects, cells, trials, areas: areasOf(record) },
       interval: (e) => ownInterval(e, table, series.coverage),
     }),
+    films: filmRatios({ effects, cells, oils: record.oils }),
     depends: dependsOn({ effects, series }),
     agreements,
     causes: [...table.values()].sort((a, b) => (a.id < b.id ? -1 : 1)),

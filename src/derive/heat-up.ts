@@ -2,7 +2,7 @@ import { writeNumber } from '../quantity/write.ts';
 import { difference, estimate, quotient, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
 import type { LogLogLine } from '../physics/viscosity.ts';
 import { meanOf } from './readings-of.ts';
-import type { At, Crossing, Given, ModelTried, Result, Step, Trace } from '../trial/derived.ts';
+import type { At, Given, Result, Step } from '../trial/derived.ts';
 import type { QuantityName } from '../trial/figures.ts';
 import type { Plan } from '../trial/plan.ts';
 import { feltAmbient, heatAnswer } from './answer.ts';
@@ -14,37 +14,13 @@ import { extrapolated } from './extrapolated.ts';
 import { firstSustained } from './crossings.ts';
 import { finalTemperature } from './final.ts';
 import { heatLaw } from './heat-law.ts';
+import { nothing, type HeatUpDerived } from './heat-up-derived.ts';
 import { heatSeries } from './heat-series.ts';
 import { givens } from './heat-givens.ts';
 import { logSource, rowsBetween, type Reading } from './reading.ts';
 import { storeOf } from './store.ts';
 import { torqueChain } from './torque-chain.ts';
 import { untold } from './untold.ts';
-
-export interface HeatUpDerived {
-  readonly results: readonly Result[];
-  readonly causes: readonly Cause[];
-  readonly models: readonly ModelTried[];
-  readonly crossings: readonly Crossing[];
-  readonly fitted: Trace | null;
-  readonly remarks: readonly string[];
-  readonly heatSlope_W_K: Estimate | null;
-  /** Why only what was read directly is given; null when everything is. */
-  readonly untold: string | null;
-  readonly why: string | null;
-}
-
-const nothing = (why: string): HeatUpDerived => ({
-  results: [],
-  causes: [],
-  models: [],
-  crossings: [],
-  fitted: null,
-  remarks: [],
-  heatSlope_W_K: null,
-  untold: null,
-  why,
-});
 
 /**
  * A loaded heat-up: heat made, final temperature and rise, shed, store, sustained crossings, pinion bearing above sump,

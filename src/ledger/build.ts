@@ -8,14 +8,12 @@ import type { Figure } from './figure.ts';
 import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from './ids.ts';
 import { budgetOf } from './budget.ts';
 import type { Ledger, Working } from './ledger.ts';
-import { agreementFigures, isGrade, notUsable } from './agreements.ts';
+import { isGrade, notUsable } from './agreements.ts';
 import { correctionSteps } from './correction-steps.ts';
 import { byTrialsNote, effectNotes } from './effect-notes.ts';
-import { factorialFigures } from './factorials.ts';
 import { methodVersion } from './method.ts';
-import { oilFigures, type SheetFigure } from './oils.ts';
-import { splitFigures } from './splits.ts';
-import { speedFigures } from './speeds.ts';
+import type { SheetFigure } from './oils.ts';
+import { sheetFigures } from './sheets.ts';
 
 /**
  * The only home of numbers: every result of a run, every figure of a cell and every effect becomes a figure with its id,
@@ -32,13 +30,7 @@ export function buildLedger(input: {
 }): Ledger {
   const { record, runs, compared, rigShown } = input;
   const naming = namingOf(record);
-  const sheets = [
-    ...oilFigures(record),
-    ...(rigShown ? speedFigures(record) : []),
-    ...agreementFigures(record, compared.agreements),
-    ...splitFigures(record, compared, naming),
-    ...factorialFigures(record, compared, naming),
-  ];
+  const sheets = sheetFigures({ record, compared, naming, rigShown });
   const causes: CauseTable = new Map(
     [...compared.causes, ...sheets.flatMap((s) => s.causes ?? [])].map((c): [string, Cause] => [c.id, c]),
   );

@@ -8,6 +8,7 @@ const quantities: readonly string[] = [
   'sheds-more',
   'cover-share-bound',
   'makes-less-share',
+  'film-ratio',
   'spin-power-interaction',
   'spin-power-by-level',
   'final-rise-interaction',

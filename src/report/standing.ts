@@ -3,6 +3,7 @@ import type { Standing } from '../trial/compared.ts';
 import { besideId, besideTable } from './beside-table.ts';
 import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { dependsSection } from './depends.ts';
+import { filmSection } from './film.ts';
 import { factorialSection } from './factorial.ts';
 import { nextTrialSection } from './next-trial.ts';
 import type { Block, Page, Section } from './page.ts';
@@ -48,6 +49,7 @@ export function standingPage(view: View): Page {
         i === 0 ? dependsSection(view) : null,
         factorialSection(view, standings[0]),
         standingSplits(view, standings[0]),
+        filmSection(view, standings[0]),
       ]),
       nextTrialSection(view),
       speedSection(view),

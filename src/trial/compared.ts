@@ -229,6 +229,17 @@ export interface Split {
   readonly notes: readonly string[];
 }
 
+/** Film of an article over that of the baseline, each at its own running temperature: a model estimate, as a band. */
+export interface FilmRatio {
+  readonly cell: Cell;
+  readonly against: Cell;
+  readonly low: number;
+  readonly high: number;
+  /** Share by which a kelvin more of its own temperature changes it. */
+  readonly perKelvin: number;
+  readonly runs: readonly string[];
+}
+
 /** A choice that changes what an article against the baseline comes to: found by the tool, unasked. */
 export interface Depends {
   readonly article: string;
@@ -276,6 +287,7 @@ export interface ComparedSeries {
   readonly seed: string | null;
   readonly claims: readonly JudgedClaim[];
   readonly splits: readonly Split[];
+  readonly films: readonly FilmRatio[];
   readonly depends: readonly Depends[];
   readonly factorials: readonly Factorial[];
   readonly agreements: readonly Agreement[];

@@ -8,6 +8,7 @@ const nothing: ComparedSeries = {
   seed: null,
   claims: [],
   splits: [],
+  films: [],
   depends: [],
   factorials: [],
   agreements: [],

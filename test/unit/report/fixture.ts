@@ -137,6 +137,7 @@ const compared: ComparedSeries = {
   seed: null,
   claims: judgedClaims,
   splits: [split()],
+  films: [],
   depends: [],
   factorials: [],
   agreements: [],

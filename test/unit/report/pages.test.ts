@@ -182,6 +182,7 @@ describe('a series with little in it', () => {
       seed: null,
       claims: [],
       splits: [],
+      films: [],
       depends: [],
       factorials: [],
       agreements: [],
