@@ -31,6 +31,12 @@ family: 5 %
 margins: { declared: 2026-03-01, spin-power: 12 W, final-rise: 2 K, bearing-rise: 2 K }
 repeat-rule: { refit-torque: 0.035 N·m }
 agreement: { within-one: 90 %, kappa: 0.6 }
+duty:
+  drive: electric
+  drive-efficiency: 86 %
+  consumption: 62 kWh/100 km
+  trip-scatter: 4 %
+  mix: [{ share: 30 %, speed: 15 km/h }, { share: 50 %, speed: 30 km/h }, { share: 20 %, speed: 45 km/h }]
 shown-to: public
 ---
 The town of Osmerfell runs six converted minibuses between the station and the upper quarter, all day, with 22 kW at the wheels on the long climb. Their operator, the Osmerfell Hill Shuttle, asked whether one of the roomier bowls on offer would save current or only cost oil. The axle is a plain hypoid beam axle with a bolted bowl.

@@ -3,7 +3,8 @@ import { density_kg_m3 } from '../physics/density.ts';
 import { filmRatioRelation } from '../physics/film-ratios.ts';
 import { woosterRelation } from '../physics/pressure-viscosity.ts';
 import { logLogLine, viscosityAt_m2_s } from '../physics/viscosity.ts';
-import type { CellFigure, Effect, FilmRatio } from '../trial/compared.ts';
+import type { CellFigure, Effect } from '../trial/compared.ts';
+import type { FilmRatio } from '../trial/consequences.ts';
 import type { Oil } from '../trial/oil.ts';
 import { cellKey } from './group.ts';
 

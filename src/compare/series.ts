@@ -6,6 +6,7 @@ import { agreementsOf } from './agreement.ts';
 import { seriesTrials, type Remember } from './by-trials.ts';
 import { celledSeries } from './celled.ts';
 import { judgeClaims } from './claims.ts';
+import { costsOf } from './cost.ts';
 import { filmRatios } from './film.ts';
 import { dependsOn } from './depends.ts';
 import { factorialsOf } from './factorial.ts';
@@ -59,6 +60,7 @@ export function compareSeries(
       ...{ effects, cells, trials, areas: areasOf(record) },
       interval: (e) => ownInterval(e, table, series.coverage),
     }),
+    costs: costsOf({ effects, series, rig: record.rig, half: (e) => halfOf(ownInterval(e, table, series.coverage)) }),
     films: filmRatios({ effects, cells, oils: record.oils }),
     depends: dependsOn({ effects, series }),
     agreements,
@@ -71,5 +73,7 @@ const areasOf = ({ rig, articles }: SeriesRecord): Areas => ({
   axle_m2: rig.rejectingArea_m2,
   article_m2: (id) => articles.get(id)?.outsideArea_m2 ?? null,
 });
+
+const halfOf = ([low, high]: readonly [number, number]): number => (high - low) / 2;
 
 const afresh: Remember = (_, make) => make();

@@ -1,6 +1,7 @@
 import { writeNumber } from '../quantity/write.ts';
 import { standardUncertainty } from '../quantity/estimate.ts';
-import type { CellFigure, ComparedSeries, FilmRatio } from '../trial/compared.ts';
+import type { CellFigure, ComparedSeries } from '../trial/compared.ts';
+import type { FilmRatio } from '../trial/consequences.ts';
 import type { Cell, Given } from '../trial/derived.ts';
 import { quantityKinds, shown, shownDifference } from '../trial/figures.ts';
 import type { SeriesRecord } from '../trial/series.ts';

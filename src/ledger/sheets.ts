@@ -1,6 +1,7 @@
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { agreementFigures } from './agreements.ts';
+import { costFigures } from './costs.ts';
 import { factorialFigures } from './factorials.ts';
 import { filmFigures } from './films.ts';
 import type { Naming } from './ids.ts';
@@ -23,5 +24,6 @@ export const sheetFigures = (of: {
     ...splitFigures(record, compared, naming),
     ...factorialFigures(record, compared, naming),
     ...filmFigures(record, compared, naming),
+    ...costFigures(record, compared),
   ];
 };

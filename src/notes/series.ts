@@ -19,6 +19,7 @@ import {
   words,
 } from './fields.ts';
 import type { Note } from './note.ts';
+import { dutyOf, dutyKind } from './duty.ts';
 import { fillVolume, outputSpeed, rising, sumpTemperature } from './plan.ts';
 import { readRecord, tellAt } from './record.ts';
 import * as say from './texts-check.ts';
@@ -112,6 +113,7 @@ export const seriesKind = group({
     margins,
     'Differences too small to matter; only a margin declared before the data can call two articles equal.',
   ),
+  duty: optional(dutyKind, 'What the vehicle does all day, for what watts cost on the road.'),
   drift: assumed(
     group({
       over: assumed(
@@ -193,6 +195,7 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
                 }),
               ),
             },
+      duty: dutyOf(v.duty, into),
       driftOver: v.drift.over,
       coverage: v.coverage.value,
       familyLevel: v.family.value,

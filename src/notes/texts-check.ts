@@ -1,3 +1,4 @@
+import { writeNumber } from '../quantity/write.ts';
 import type { Dimension } from '../quantity/quantity.ts';
 import { unitsOf } from '../quantity/units.ts';
 import type { Told } from './note.ts';
@@ -97,6 +98,22 @@ export const mainSumpNotListed = (typed: string): Told =>
     `${typed} is not one of the reference sump temperatures.`,
     'The standing is made at one of them.',
     'Write one of those under sump, or add this one to sump.',
+  );
+
+export const dutyShares = (whole: number): Told =>
+  error(
+    'duty-shares',
+    `The shares of the duty are ${writeNumber(whole * 100, 1)} % in all.`,
+    'Each speed has its share of the time, and together they are the whole of it.',
+    'Write shares that come to 100 %.',
+  );
+
+export const noDriveEfficiency = (): Told =>
+  error(
+    'duty-efficiency',
+    'An electric drive is named without its efficiency.',
+    'Watts at the axle take more than that from the battery.',
+    'Write drive-efficiency, such as 88 %, from the battery to the axle.',
   );
 
 export const oneOutput = (): Told =>

@@ -9,6 +9,8 @@ const quantities: readonly string[] = [
   'cover-share-bound',
   'makes-less-share',
   'film-ratio',
+  'energy-cost',
+  'fuel-cost',
   'spin-power-interaction',
   'spin-power-by-level',
   'final-rise-interaction',

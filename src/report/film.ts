@@ -1,4 +1,6 @@
-import type { FilmRatio, Standing } from '../trial/compared.ts';
+import type { Standing } from '../trial/compared.ts';
+import type { FilmRatio } from '../trial/consequences.ts';
+import { cellName } from '../ledger/ids.ts';
 import { articleSpan, cellDetail, cellFigures, cited, figureNamed } from './cite.ts';
 import { relationPath } from './method-path.ts';
 import type { Section, Span } from './page.ts';
@@ -8,9 +10,9 @@ import type { View } from './view.ts';
 /** Beside the standing by final rise: what a cooler or hotter sump does to the films of this axle. */
 export function filmSection(view: View, standing: Standing): Section | null {
   if (standing.quantity !== 'final-rise') return null;
-  const { oil, tilt_ratio } = standing.against;
+  const { oil } = standing.against;
   const films = view.input.compared.films.filter(
-    ({ cell }) => cell.oil === oil && cell.tilt_ratio === tilt_ratio && view.articles.has(cell.article),
+    ({ cell, against }) => cellName(against) === cellName(standing.against) && view.articles.has(cell.article),
   );
   const rows = films.flatMap((film) => {
     const figure = figureOf(view, film);

@@ -3,6 +3,7 @@ import type { Standing } from '../trial/compared.ts';
 import { besideId, besideTable } from './beside-table.ts';
 import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { dependsSection } from './depends.ts';
+import { costSection } from './cost.ts';
 import { filmSection } from './film.ts';
 import { factorialSection } from './factorial.ts';
 import { nextTrialSection } from './next-trial.ts';
@@ -50,6 +51,7 @@ export function standingPage(view: View): Page {
         factorialSection(view, standings[0]),
         standingSplits(view, standings[0]),
         filmSection(view, standings[0]),
+        costSection(view, standings[0]),
       ]),
       nextTrialSection(view),
       speedSection(view),

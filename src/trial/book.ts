@@ -21,6 +21,9 @@ export interface Book extends NoteHead {
   readonly invented: boolean;
 }
 
+export const drives = ['electric', 'petrol', 'petrolTurbo', 'diesel'] as const;
+export type Drive = (typeof drives)[number];
+
 /** `series.md` */
 export interface Series extends NoteHead {
   /** Lower-case slug; the folder's name. */
@@ -58,6 +61,19 @@ export interface Series extends NoteHead {
    * only for data taken after that day.
    */
   readonly margins: { readonly declared: string; readonly by: ReadonlyMap<QuantityName, number> } | null;
+  /** What the vehicle does all day, for what watts cost on the road; null when the series does not say. */
+  readonly duty: {
+    readonly drive: Drive;
+    /** Of an electric drive, from the battery to the axle; 1 for the others. */
+    readonly driveEfficiency: number;
+    /** What the vehicle uses in all; null where not said. */
+    readonly consumption_J_m: number | null;
+    readonly fuel_m2: number | null;
+    /** How far ordinary trips differ, as a share of it. */
+    readonly tripScatter: number;
+    /** Shares of the time, 1 in all. */
+    readonly mix: readonly { readonly share: number; readonly speed_m_s: number }[];
+  } | null;
   /** Over what a drift common to all cells is taken out. */
   readonly driftOver: DriftOver;
   readonly coverage: number;

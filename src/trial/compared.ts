@@ -1,6 +1,7 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { DriftOver } from './book.ts';
+import type { Cost, FilmRatio } from './consequences.ts';
 import type { ClaimWord, Clause } from './claim.ts';
 import type { At, Cell, ToLoad } from './derived.ts';
 import type { Factorial } from './factorial.ts';
@@ -229,17 +230,6 @@ export interface Split {
   readonly notes: readonly string[];
 }
 
-/** Film of an article over that of the baseline, each at its own running temperature: a model estimate, as a band. */
-export interface FilmRatio {
-  readonly cell: Cell;
-  readonly against: Cell;
-  readonly low: number;
-  readonly high: number;
-  /** Share by which a kelvin more of its own temperature changes it. */
-  readonly perKelvin: number;
-  readonly runs: readonly string[];
-}
-
 /** A choice that changes what an article against the baseline comes to: found by the tool, unasked. */
 export interface Depends {
   readonly article: string;
@@ -288,6 +278,7 @@ export interface ComparedSeries {
   readonly claims: readonly JudgedClaim[];
   readonly splits: readonly Split[];
   readonly films: readonly FilmRatio[];
+  readonly costs: readonly Cost[];
   readonly depends: readonly Depends[];
   readonly factorials: readonly Factorial[];
   readonly agreements: readonly Agreement[];

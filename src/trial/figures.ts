@@ -61,6 +61,8 @@ export const quantityKinds = {
   'makes-less': kind('part of a difference in rise by the heat made', 'M·ln(Q/Q0)', 'K', 'K'),
   'sheds-more': kind('part of a difference in rise by the shed', 'M·ln(K0/K)', 'K', 'K'),
   'cover-share-bound': kind('what the cover’s surface alone can account for', 'ΔT', 'K', 'K'),
+  'energy-cost': kind('energy along the road', 'E', 'kWh/100 km', 'kW.h/(100.km)', 36),
+  'fuel-cost': kind('fuel along the road', 'F', 'L/100 km', 'L/(100.km)', 1e-8),
   'film-ratio': kind('film at its own temperature over that of the baseline', 'h/h0', '1', '1'),
   'makes-less-share': kind('share of a difference in rise by the heat made', 's', '%', '%', 1e-2),
   'spin-power-interaction': kind('interaction of article and fill in spin power', 'ΔΔP', 'W', 'W'),

@@ -9,6 +9,7 @@ const nothing: ComparedSeries = {
   claims: [],
   splits: [],
   films: [],
+  costs: [],
   depends: [],
   factorials: [],
   agreements: [],

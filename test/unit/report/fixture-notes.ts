@@ -39,6 +39,7 @@ export const series: Series = {
   format: 1,
   agreement: { withinOne_ratio: 0.9, kappa: 0.6 },
   margins: null,
+  duty: null,
   driftOver: 'running-time',
   title: 'Shroud or none',
   summary: 'Two bowls and one oil.',

@@ -138,6 +138,7 @@ const compared: ComparedSeries = {
   claims: judgedClaims,
   splits: [split()],
   films: [],
+  costs: [],
   depends: [],
   factorials: [],
   agreements: [],

@@ -183,6 +183,7 @@ describe('a series with little in it', () => {
       claims: [],
       splits: [],
       films: [],
+      costs: [],
       depends: [],
       factorials: [],
       agreements: [],

@@ -1,0 +1,32 @@
+import type { Estimate } from '../quantity/estimate.ts';
+import type { Drive } from './book.ts';
+import type { Cell } from './derived.ts';
+
+/** What follows from differences, beside the differences themselves. */
+
+/** What a difference in spin power comes to over the duty of the series. */
+export interface Cost {
+  readonly cell: Cell;
+  readonly against: Cell;
+  readonly sump_K: number;
+  readonly drive: Drive;
+  /** J/m; null with its reason. */
+  readonly energy: Estimate | null;
+  /** m³/m; null for an electric drive. */
+  readonly fuel: Estimate | null;
+  /** Against how far ordinary trips differ; null where the duty does not say what is used. */
+  readonly word: 'too small to notice' | 'not told apart from trips' | 'more than trips differ' | null;
+  readonly untold: string | null;
+  readonly runs: readonly string[];
+}
+
+/** Film of an article over that of the baseline, each at its own running temperature: a model estimate, as a band. */
+export interface FilmRatio {
+  readonly cell: Cell;
+  readonly against: Cell;
+  readonly low: number;
+  readonly high: number;
+  /** Share by which a kelvin more of its own temperature changes it. */
+  readonly perKelvin: number;
+  readonly runs: readonly string[];
+}
