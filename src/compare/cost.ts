@@ -1,5 +1,6 @@
 import { combine, type Estimate } from '../quantity/estimate.ts';
-import { fuelFactors } from '../physics/fuel.ts';
+import { energyPerDistanceRelation, fuelFactors } from '../physics/fuel.ts';
+import { outsideRange } from '../physics/relation.ts';
 import type { Series } from '../trial/book.ts';
 import type { Effect } from '../trial/compared.ts';
 import type { Cost } from '../trial/consequences.ts';
@@ -39,6 +40,11 @@ export function costsOf(of: {
     const shared = {
       ...{ cell, against, sump_K: series.reference.mainSump_K, drive: duty.drive },
       runs: [...new Set(list.flatMap(({ runs, againstRuns }) => [...runs, ...againstRuns]))],
+      outside: [
+        ...new Set(
+          duty.mix.flatMap(({ speed_m_s }) => outsideRange(energyPerDistanceRelation, { power_W: 0, speed_m_s })),
+        ),
+      ],
     };
     const found = rig.rollingRadius_m === null ? texts.noRadius : alongTheRoad(list, duty, rig.rollingRadius_m);
     if (typeof found === 'string') return { ...shared, energy: null, fuel: null, word: null, untold: found };

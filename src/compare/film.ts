@@ -2,7 +2,8 @@ import { combine, standardUncertainty } from '../quantity/estimate.ts';
 import { density_kg_m3 } from '../physics/density.ts';
 import { filmRatioRelation } from '../physics/film-ratios.ts';
 import { woosterRelation } from '../physics/pressure-viscosity.ts';
-import { logLogLine, viscosityAt_m2_s } from '../physics/viscosity.ts';
+import { outsideRange } from '../physics/relation.ts';
+import { logLogLine, viscosityAt_m2_s, viscosityRelation } from '../physics/viscosity.ts';
 import type { CellFigure, Effect } from '../trial/compared.ts';
 import type { FilmRatio } from '../trial/consequences.ts';
 import type { Oil } from '../trial/oil.ts';
@@ -42,6 +43,9 @@ export function filmRatios(of: {
       {
         ...{ cell, against, low: ratio.point - half, high: ratio.point + half },
         perKelvin: hotter.point / ratio.point - 1,
+        outside: [own, base].flatMap(({ value }) =>
+          outsideRange(viscosityRelation, { nu40_m2_s: oil.nu40_m2_s, nu100_m2_s: oil.nu100_m2_s, oil_K: value }),
+        ),
         runs: [...new Set([...runs, ...againstRuns])],
       },
     ];

@@ -1,6 +1,13 @@
 import { estimate, type Cause } from '../quantity/estimate.ts';
 import { volumeAt20_m3, volumeMoved_m3 } from '../physics/density.ts';
-import { equalLevelVolume_m3, immersion_m, level_z_m, levelSlope_1_m2 } from '../physics/immersion.ts';
+import {
+  equalLevelVolume_m3,
+  immersion_m,
+  immersionRelation,
+  level_z_m,
+  levelSlope_1_m2,
+} from '../physics/immersion.ts';
+import { outsideRange } from '../physics/relation.ts';
 import type { Article, LevelTable } from '../trial/article.ts';
 import type { Given, Result } from '../trial/derived.ts';
 import type { Oil } from '../trial/oil.ts';
@@ -79,6 +86,10 @@ export function deriveLevel(input: {
         estimate: estimate(immersion_m({ ringRadius_m: rig.ringRadius_m, z_m: z }), height.parts),
         relation: 'immersion',
         method: 'fill/level-table',
+        notes: [
+          ...outsideRange(immersionRelation, { ringRadius_m: rig.ringRadius_m, z_m: z }),
+          ...(z > rig.ringRadius_m ? ['the ring gear is under oil whole, so that more level is no more dip'] : []),
+        ],
         given,
       },
     );

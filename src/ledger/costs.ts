@@ -17,7 +17,7 @@ export const costFigures = (record: SeriesRecord, compared: ComparedSeries): She
       at: { sump_K: cost.sump_K },
       method: 'compare/cost',
       given: [],
-      notes: [`duty: ${dutyWords(duty)}`, 'spun without load, and taken as the same under load'],
+      notes: [`duty: ${dutyWords(duty)}`, 'spun without load, and taken as the same under load', ...cost.outside],
     };
     const relation = cost.drive === 'electric' ? 'electric-per-distance' : 'energy-per-distance';
     return [

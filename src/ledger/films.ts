@@ -23,6 +23,7 @@ export const filmFigures = (record: SeriesRecord, compared: ComparedSeries, nami
     given: [film.cell, film.against].flatMap((cell) => givenOf(cell, compared.cells, naming)),
     notes: [
       `a kelvin more of its own temperature makes it ${writeNumber(Math.abs(film.perKelvin) * 100, 1)} % ${film.perKelvin < 0 ? 'thinner' : 'thicker'}`,
+      ...new Set(film.outside),
       'one film alone is known to ± 40 % at most; this is the ratio of two on one axle',
     ],
   }));

@@ -1,7 +1,8 @@
 import { estimate, exact, type Cause, type Estimate, type Part } from '../quantity/estimate.ts';
 import type { PlusMinus } from '../quantity/quantity.ts';
-import { density_kg_m3 } from '../physics/density.ts';
-import { logLogLine, viscosityAt_m2_s } from '../physics/viscosity.ts';
+import { density_kg_m3, densityRelation } from '../physics/density.ts';
+import { outsideRange } from '../physics/relation.ts';
+import { logLogLine, viscosityAt_m2_s, viscosityRelation } from '../physics/viscosity.ts';
 import { reportedIndex, viscosityIndex } from '../physics/viscosity-index.ts';
 import type { ByTrials } from '../trial/compared.ts';
 import type { At, Given } from '../trial/derived.ts';
@@ -40,7 +41,12 @@ export function oilFigures(record: SeriesRecord): SheetFigure[] {
       const nu = viscosityWith(oil, (o) => lineAt(o, sump_K));
       return nu === null
         ? []
-        : [{ ...shared, quantity: 'viscosity', at: { sump_K }, estimate: nu, relation: 'viscosity-log-log' }];
+        : [
+            {
+              ...{ ...shared, quantity: 'viscosity', at: { sump_K }, estimate: nu, relation: 'viscosity-log-log' },
+              notes: outsideRange(viscosityRelation, { ...viscositiesOf(oil), oil_K: sump_K }),
+            },
+          ];
     });
     const densities = temperatures.map((sump_K): SheetFigure => ({
       ...shared,
@@ -48,6 +54,9 @@ export function oilFigures(record: SeriesRecord): SheetFigure[] {
       at: { sump_K },
       estimate: exact(density_kg_m3({ ...oil, oil_K: sump_K })),
       relation: 'density-linear',
+      notes: outsideRange(densityRelation, {
+        ...{ density15_kg_m3: oil.density15_kg_m3, expansion_1_K: oil.expansion_1_K, oil_K: sump_K },
+      }),
     }));
     const index = viscosityWith(oil, (o) => viscosityIndex(o));
     return [
@@ -67,6 +76,8 @@ export function oilFigures(record: SeriesRecord): SheetFigure[] {
     ];
   });
 }
+
+const viscositiesOf = ({ nu40_m2_s, nu100_m2_s }: Oil) => ({ nu40_m2_s, nu100_m2_s });
 
 const lineAt = (oil: Oil, oil_K: number): number | null => {
   const line = logLogLine(oil);

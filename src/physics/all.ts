@@ -68,7 +68,7 @@ import {
 } from './jets.ts';
 import { finalRelation, oneStoreRelation, remainingRiseRelation, timeToLimitRelation } from './lumped.ts';
 import { lossRelation, shaftPowerRelation } from './power.ts';
-import type { Relation } from './relation.ts';
+import { answering, type Relation } from './relation.ts';
 import { logMeanRelation } from './rise-split.ts';
 import { specificHeatRelation } from './specific-heat.ts';
 import {
@@ -90,8 +90,7 @@ export interface Chapter {
   readonly relations: readonly Relation[];
 }
 
-/** The chapters of the method, each a page of its own. */
-export const chapters: readonly Chapter[] = [
+const written: readonly Chapter[] = [
   {
     id: 'oil',
     title: 'Oil',
@@ -244,5 +243,11 @@ export const chapters: readonly Chapter[] = [
     ],
   },
 ];
+
+/** The chapters of the method, each a page of its own. */
+export const chapters: readonly Chapter[] = written.map((chapter) => ({
+  ...chapter,
+  relations: chapter.relations.map(answering),
+}));
 
 export const allRelations: readonly Relation[] = chapters.flatMap((chapter) => chapter.relations);

@@ -131,7 +131,7 @@ export const immersionRelation: Relation<{ readonly ringRadius_m: number; readon
     input('z_m', 'z', 'static level above the axle centreline', 'm'),
     output('h', 'immersion', 'm'),
   ],
-  range: [],
+  range: [{ symbol: 'h', from: 0, to: null, why: 'the gear does not reach the oil at rest' }],
   source: 'definition',
   grade: 'V2',
   checks: [

@@ -50,6 +50,15 @@ export interface Relation<I extends Inputs = Inputs> {
   of(inputs: I): number | null;
 }
 
+/** The same relation, which has no answer instead of one that is no number or has no end, whatever is put in. */
+export const answering = (relation: Relation): Relation => ({
+  ...relation,
+  of: (inputs) => {
+    const answer = relation.of(inputs);
+    return answer !== null && Number.isFinite(answer) ? answer : null;
+  },
+});
+
 export const input = (key: string, symbol: string, name: string, unit: string): RelationSymbol => ({
   symbol,
   name,

@@ -55,6 +55,7 @@ export function costSection(view: View, standing: Standing): Section | null {
           ),
         ),
       ),
+      costs[0]!.outside.length === 0 ? null : prose(costs[0]!.outside.join(' ')),
       told.length === costs.length
         ? null
         : listOf(

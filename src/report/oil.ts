@@ -1,11 +1,12 @@
 import { gradeLimits, readGrade } from '../physics/grades.ts';
+import type { Figure } from '../ledger/figure.ts';
 import type { Oil } from '../trial/oil.ts';
 import { articleSpan, cellDetail, classWord, citedValue, doubtOf, figureWords, toWorking } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { quantityText } from './digits.ts';
 import { noteSection } from './note-fields.ts';
-import type { Page, Section, Span } from './page.ts';
-import { facts, link, listOf, prose, row, section, tableBlock } from './spans.ts';
+import type { MarginNote, Page, Section, Span } from './page.ts';
+import { facts, link, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { groupBy, type View } from './view.ts';
 
 /** Every band the grade names, and whether the oil's own viscosity lies in it. */
@@ -48,6 +49,7 @@ export function oilPage(view: View, oil: Oil): Page {
           facts([
             ['Grade as typed', [oil.grade]],
             ['What the grade promises', gradeWords(oil)],
+            oil.nu100_m2_s < 2e-6 ? ['Viscosity index', ['not defined below 2 mm²/s at 100 °C']] : null,
             ['Base', [oil.base]],
             ['Density at 15 °C', [quantityText(oil.density15_kg_m3, 'kg/m³', 0, view.withUs)]],
             ['Specific heat', [quantityText(oil.specificHeat_J_kgK, 'J/(kg·K)', 0)]],
@@ -83,6 +85,7 @@ export function oilPage(view: View, oil: Oil): Page {
               ),
             ],
             [
+              outsideNote(figures),
               {
                 name: 'Between the two.',
                 text: [
@@ -97,6 +100,12 @@ export function oilPage(view: View, oil: Oil): Page {
       noteSection(view, oil),
     ].filter((s) => s !== null),
   };
+}
+
+/** Where a relation behind a figure is outside of its range: the figure stands, and this beside it. */
+function outsideNote(figures: readonly Figure[]): MarginNote | null {
+  const outside = figures.flatMap((f) => f.notes.map((note) => `${figureWords(f)}: ${note}`));
+  return outside.length === 0 ? null : listNote('Outside its range.', outside);
 }
 
 const viscosityText = (nu_m2_s: number): string => quantityText(nu_m2_s, 'mm²/s', nu_m2_s < 1e-4 ? 1 : 0);

@@ -17,6 +17,8 @@ export interface Cost {
   /** Against how far ordinary trips differ; null where the duty does not say what is used. */
   readonly word: 'too small to notice' | 'not told apart from trips' | 'more than trips differ' | null;
   readonly untold: string | null;
+  /** Where the relation is outside of its range. */
+  readonly outside: readonly string[];
   readonly runs: readonly string[];
 }
 
@@ -28,5 +30,7 @@ export interface FilmRatio {
   readonly high: number;
   /** Share by which a kelvin more of its own temperature changes it. */
   readonly perKelvin: number;
+  /** Where a relation behind it is outside of its range. */
+  readonly outside: readonly string[];
   readonly runs: readonly string[];
 }

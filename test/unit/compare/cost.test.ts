@@ -80,6 +80,13 @@ describe('what a difference in spin power costs on the road', () => {
     expect(cost(duty()).word).toBeNull();
   });
 
+  it('says where idling and stops would decide, and gives the sum all the same', () => {
+    const slow = cost(duty({ mix: [{ share: 1, speed_m_s: 5 }] }));
+    expect(slow.energy!.value).toBeCloseTo(-20 / 5, 12);
+    expect(slow.outside).toEqual([expect.stringContaining('road speed is below the range')]);
+    expect(cost(duty()).outside).toEqual([]);
+  });
+
   it('is not told beyond the fastest speed that was run, nor without a rolling radius', () => {
     const fast = cost(duty({ mix: [{ share: 1, speed_m_s: 25 }] }));
     expect([fast.energy, fast.untold]).toEqual([null, expect.stringContaining('90.0 km/h')]);

@@ -34,6 +34,31 @@ const figures = (o: Oil) =>
 const viscosity = (o: Oil, oil_K: number) =>
   figures(o).find((f) => f.quantity === 'viscosity' && f.at.sump_K === oil_K)!.estimate!;
 
+describe('a figure whose relation is outside of its range', () => {
+  const notesOf = (o: Oil, sump_K: number, quantity: string) =>
+    oilFigures({
+      oils: new Map([[o.id, o]]),
+      series: { reference: { sump_K: [sump_K] } },
+    } as unknown as SeriesRecord).find((f) => f.quantity === quantity && f.at.sump_K === sump_K)!;
+
+  it('is given all the same, and says so', () => {
+    const thin = notesOf(oil({ nu40_m2_s: 5e-6, nu100_m2_s: 1.8e-6 }), 373.15, 'viscosity');
+    expect(thin.estimate!.value * 1e6).toBeCloseTo(1.8, 6);
+    expect(thin.notes).toEqual([expect.stringContaining('kinematic viscosity is below the range')]);
+    expect(notesOf(oil(), 263.15, 'viscosity').notes![0]).toContain('oil temperature is below the range');
+    expect(notesOf(oil(), 420, 'density').notes![0]).toContain('above the range');
+    expect(notesOf(oil(), 333.15, 'viscosity').notes).toEqual([]);
+  });
+
+  it('is no figure where the relation is not defined: no index below 2 mm²/s, no line through viscosities that do not fall', () => {
+    const thin = figures(oil({ nu40_m2_s: 5e-6, nu100_m2_s: 1.8e-6 }));
+    expect(thin.some(({ quantity }) => quantity === 'viscosity-index')).toBe(false);
+    const odd = figures(oil({ nu40_m2_s: 10e-6, nu100_m2_s: 0.2e-6 }));
+    expect(odd.some(({ quantity }) => quantity === 'viscosity')).toBe(false);
+    expect(odd.every(({ estimate }) => estimate === null || Number.isFinite(estimate.value))).toBe(true);
+  });
+});
+
 describe('figures of an oil sheet', () => {
   it('give back the two viscosities they were made from', () => {
     expect(viscosity(oil(), 313.15).value * 1e6).toBeCloseTo(170, 6);
