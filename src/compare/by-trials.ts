@@ -31,6 +31,8 @@ const digits = 1;
 /** Ends that lie apart by more than this share of u disagree: it lies between one and two digits of u, whatever they are. */
 const tolerance = 0.1;
 const cap = 1e6;
+/** Causes below this share of u are not drawn: a hundred thousandth of the variance moves no end that is told. */
+const negligible = 0.003;
 /** Trials for the chance of lying lowest: its own standard error is half a percent at most. */
 const lowestTrials = 1e4;
 
@@ -44,7 +46,9 @@ export function seriesTrials(of: {
   const draw = drawsOf(seed);
   const sum = (e: Estimate, block: number, size: number): Float64Array => {
     const out = new Float64Array(size).fill(e.value);
+    const least = negligible * standardUncertainty(e);
     for (const { cause, u } of e.parts) {
+      if (Math.abs(u) < least) continue;
       const z = draw(causeOf(cause, causes), block, size);
       for (let i = 0; i < size; i++) out[i] = out[i]! + u * z[i]!;
     }

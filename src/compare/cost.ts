@@ -1,4 +1,4 @@
-import { combine, type Estimate } from '../quantity/estimate.ts';
+import { combine, estimate, type Estimate } from '../quantity/estimate.ts';
 import { energyPerDistanceRelation, fuelFactors } from '../physics/fuel.ts';
 import { outsideRange } from '../physics/relation.ts';
 import type { Series } from '../trial/book.ts';
@@ -58,7 +58,7 @@ const scaled = (e: Estimate, by: number): Estimate => combine(e.value * by, [{ o
 
 /** Energy along the road, J/m, or why there is none. */
 function alongTheRoad(list: readonly Effect[], duty: Duty, radius_m: number): Estimate | string {
-  const known = [...list].sort((a, b) => a.at.outputSpeed_rad_s! - b.at.outputSpeed_rad_s!);
+  const known = ofOneRefit([...list].sort((a, b) => a.at.outputSpeed_rad_s! - b.at.outputSpeed_rad_s!));
   const fastest_m_s = known.at(-1)!.at.outputSpeed_rad_s! * radius_m;
   const tooFast = duty.mix.find(({ speed_m_s }) => speed_m_s > fastest_m_s * (1 + 1e-9));
   if (tooFast !== undefined) return texts.tooFast({ duty_m_s: tooFast.speed_m_s, fastest_m_s });
@@ -72,6 +72,28 @@ function alongTheRoad(list: readonly Effect[], duty: Duty, radius_m: number): Es
     terms.reduce((sum, t) => sum + t.of.value * t.sensitivity, 0),
     terms,
   );
+}
+
+/**
+ * A refit that turns hard at one speed does so at the next: the scatter of a cell, and the drift, are one cause at all speeds.
+ * The one of the slowest speed stands for them.
+ */
+function ofOneRefit(list: readonly Effect[]): readonly Effect[] {
+  const [first] = list as [Effect, ...Effect[]];
+  const standsFor = (cause: string, { cell, against }: Effect): string => {
+    const kind = /^(?:scatter|drift):/.exec(cause)?.[0];
+    if (kind === undefined) return cause;
+    const whose = [cell, against].map((c) => `:${cellKey(c)}`).find((end) => cause.endsWith(end));
+    if (kind === 'scatter:' && whose === undefined) return cause;
+    return first.estimate.parts.find((p) => p.cause.startsWith(kind) && p.cause.endsWith(whose ?? ''))?.cause ?? cause;
+  };
+  return list.map((e) => ({
+    ...e,
+    estimate: estimate(
+      e.estimate.value,
+      e.estimate.parts.map(({ cause, u }) => ({ cause: standsFor(cause, e), u })),
+    ),
+  }));
 }
 
 /** The one or two measured speeds that a speed lies between, with their weights; standstill, where nothing is lost, weighs nothing. */

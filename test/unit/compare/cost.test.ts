@@ -8,7 +8,7 @@ import { cell, series } from './runs.ts';
 type Duty = NonNullable<Series['duty']>;
 /** A wheel of 0.5 m: 10 rad/s are 5 m/s. */
 const rig = { rollingRadius_m: 0.5 };
-const effectAt = (speed_rad_s: number, watts: number, u = 1, cause = `scatter:${speed_rad_s}`): Effect =>
+const effectAt = (speed_rad_s: number, watts: number, u = 1, cause = `readings:${speed_rad_s}`): Effect =>
   ({
     cell: cell({ article: 'P1' }),
     against: cell(),
@@ -61,6 +61,16 @@ describe('what a difference in spin power costs on the road', () => {
       { share: 0.5, speed_m_s: 10 },
     ];
     expect(standardUncertainty(cost(duty({ mix }), shared).energy!)).toBeCloseTo(1 / 7.5, 12);
+  });
+
+  it('takes the scatter of a refit as one cause at all speeds, as a bowl that was fitted tight is tight at each of them', () => {
+    const ofCell = (speed: number) => `scatter:refit:spin:spin-power:${speed}:P1|O1|0.002400|0.0000`;
+    const refitted = [10, 20, 40].map((speed, i) => effectAt(speed, -20 * (i + 1), 1, ofCell(speed)));
+    const mix = [
+      { share: 0.5, speed_m_s: 5 },
+      { share: 0.5, speed_m_s: 10 },
+    ];
+    expect(standardUncertainty(cost(duty({ mix }), refitted).energy!)).toBeCloseTo(1 / 7.5, 12);
   });
 
   it('takes more than that from a battery, and marginal fuel from an engine', () => {
