@@ -27,6 +27,8 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     'temperature-rate': { noun: 'a rate of temperature', units: ['K/min', 'K/s'] },
     'kinematic-viscosity': { noun: 'a kinematic viscosity', units: ['mm²/s', 'cSt'] },
     'dynamic-viscosity': { noun: 'a dynamic viscosity', units: ['mPa·s', 'cP'] },
+    'pressure-viscosity': { noun: 'a pressure–viscosity coefficient', units: ['1/GPa', '1/Pa'] },
+    'surface-tension': { noun: 'a surface tension', units: ['mN/m', 'N/m'] },
     density: { noun: 'a density', units: ['kg/m³', 'g/cm³'] },
     'heat-capacity': { noun: 'a heat capacity', units: ['kJ/K', 'Btu/°F'] },
     'specific-heat': { noun: 'a specific heat', units: ['J/(kg·K)', 'kJ/(kg·K)'] },

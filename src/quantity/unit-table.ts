@@ -122,6 +122,7 @@ export const units: readonly Unit[] = [
     si('hPa', 100, 'hPa', brochure),
     si('kPa', 1e3, 'kPa', brochure),
     si('MPa', 1e6, 'MPa', brochure),
+    si('GPa', 1e9, 'GPa', brochure),
     other('mbar', 100, 'mbar', sp811, 'millibar'),
     other('bar', 1e5, 'bar', sp811),
     us('psi', lbf / 0.0254 ** 2, '[psi]', poundForce, 'lbf/in²|lb/in²|PSI'),
@@ -159,6 +160,15 @@ export const units: readonly Unit[] = [
     si('mPa·s', 1e-3, 'mPa.s', brochure),
     si('Pa·s', 1, 'Pa.s', brochure),
     other('cP', 1e-3, 'cP', sp811, 'cp|centipoise'),
+  ]),
+  ...of('pressure-viscosity', [
+    si('1/GPa', 1e-9, '/GPa', brochure, '/GPa|GPa-1|GPa⁻¹|per GPa'),
+    si('1/Pa', 1, '/Pa', brochure, '/Pa|Pa-1|Pa⁻¹|m²/N|per Pa'),
+  ]),
+  ...of('surface-tension', [
+    si('mN/m', 1e-3, 'mN/m', brochure),
+    si('N/m', 1, 'N/m', brochure),
+    other('dyn/cm', 1e-3, 'dyn/cm', sp811, 'dyne/cm'),
   ]),
   ...of('density', [
     si('kg/m³', 1, 'kg/m3', brochure, 'kg m-3'),
