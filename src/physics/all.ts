@@ -1,12 +1,21 @@
+import { airShareByLevelRelation } from './air-in-oil.ts';
 import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
+import { bubbleReynoldsRelation, riseCleanRelation, riseRigidRelation, riseTimeRelation } from './bubble-rise.ts';
+import { cleanBubblesRelation, measuredBubblesRelation, rigidBubblesRelation } from './bubbly-viscosity.ts';
 import {
   carriedFlowRelation,
   carryBoundaryLayerRelation,
   carryGravityRelation,
   carryTeethRelation,
 } from './carry-over.ts';
+import { conductivityRelation } from './conductivity.ts';
+import { contactModulusRelation, ellipticityFitRelation, ellipticityRelation } from './contact.ts';
 import { coverShareRelation } from './cover-share.ts';
 import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
+import { dropDragRelation, dropReynoldsRelation, speedLostRelation } from './drop-drag.ts';
+import { dynamicViscosityRelation } from './dynamic-viscosity.ts';
+import { filmChangeRelation, lambdaRelation, thermalFilmRelation } from './film-ratio.ts';
+import { centralFilmRelation, leastFilmRelation, lineFilmRelation, lineFilmSecondRelation } from './film.ts';
 import { immersionRelation, levelRelation, tiltDropRelation } from './immersion.ts';
 import {
   flatWallForceRelation,
@@ -16,9 +25,12 @@ import {
   pickUpPowerRelation,
 } from './jets.ts';
 import { finalRelation, oneStoreRelation, remainingRiseRelation, timeToLimitRelation } from './lumped.ts';
+import { lifeByActivationRelation, lifeRatioRelation } from './oil-life.ts';
 import { lossRelation, shaftPowerRelation } from './power.ts';
+import { alphaMineralRelation, alphaPaoRelation, alphaRelation } from './pressure-viscosity.ts';
 import type { Relation } from './relation.ts';
 import { logMeanRelation } from './rise-split.ts';
+import { mostOnRollerRelation, rollerLoadRelation } from './roller-film.ts';
 import { specificHeatRelation } from './specific-heat.ts';
 import {
   centrifugalRatioRelation,
@@ -26,9 +38,13 @@ import {
   pitchLineRelation,
   ringReynoldsRelation,
 } from './speeds.ts';
+import { capillaryLengthRelation, capillaryNumberRelation, drawnFilmRelation } from './thin-film.ts';
 import { fastConstantRelation, slowConstantRelation, twoStoreFinalRelation } from './two-store.ts';
+import { freeRadiusRelation, rollingRadiusRelation } from './tyre.ts';
 import { procedureARelation, procedureBRelation, viscosityIndexRelation } from './viscosity-index.ts';
+import { longZRelation, shortZRelation, thinOilRelation, viscosityFromZRelation } from './viscosity-thin.ts';
 import { viscosityRelation, viscositySlopeRelation } from './viscosity.ts';
+import { housingGrowthRelation, volumeGrowthRelation } from './volume-growth.ts';
 import { fallingFilmRelation, filmReynoldsRelation } from './wall-film.ts';
 import { halfAngleRelation, immersedFaceRelation } from './wetted.ts';
 
@@ -39,20 +55,68 @@ export const chapters: readonly { readonly title: string; readonly relations: re
     relations: [
       viscosityRelation,
       viscositySlopeRelation,
+      shortZRelation,
+      viscosityFromZRelation,
+      thinOilRelation,
+      longZRelation,
+      dynamicViscosityRelation,
       viscosityIndexRelation,
       procedureARelation,
       procedureBRelation,
       densityRelation,
       densityByVcfRelation,
       volumeAt20Relation,
+      volumeGrowthRelation,
+      housingGrowthRelation,
       specificHeatRelation,
+      conductivityRelation,
+      lifeRatioRelation,
+      lifeByActivationRelation,
+    ],
+  },
+  {
+    title: 'Film in the contact',
+    relations: [
+      alphaRelation,
+      alphaMineralRelation,
+      alphaPaoRelation,
+      contactModulusRelation,
+      ellipticityRelation,
+      ellipticityFitRelation,
+      leastFilmRelation,
+      centralFilmRelation,
+      lineFilmRelation,
+      lineFilmSecondRelation,
+      thermalFilmRelation,
+      lambdaRelation,
+      filmChangeRelation,
+    ],
+  },
+  {
+    title: 'Air in the oil',
+    relations: [
       aeratedDensityRelation,
       airShareRelation,
+      airShareByLevelRelation,
+      rigidBubblesRelation,
+      cleanBubblesRelation,
+      measuredBubblesRelation,
+      riseRigidRelation,
+      riseCleanRelation,
+      riseTimeRelation,
+      bubbleReynoldsRelation,
     ],
   },
   {
     title: 'Speeds',
-    relations: [pinionAtRoadSpeedRelation, pitchLineRelation, centrifugalRatioRelation, ringReynoldsRelation],
+    relations: [
+      pinionAtRoadSpeedRelation,
+      rollingRadiusRelation,
+      freeRadiusRelation,
+      pitchLineRelation,
+      centrifugalRatioRelation,
+      ringReynoldsRelation,
+    ],
   },
   {
     title: 'Level',
@@ -70,8 +134,16 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       flatWallForceRelation,
       pickUpPowerRelation,
       jetPowerBandRelation,
+      dropReynoldsRelation,
+      dropDragRelation,
+      speedLostRelation,
       fallingFilmRelation,
       filmReynoldsRelation,
+      rollerLoadRelation,
+      mostOnRollerRelation,
+      capillaryNumberRelation,
+      capillaryLengthRelation,
+      drawnFilmRelation,
     ],
   },
   { title: 'Power', relations: [shaftPowerRelation, lossRelation] },
