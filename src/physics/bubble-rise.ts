@@ -52,7 +52,7 @@ export const hindered = ({ airShare }: { airShare: number }): { readonly low: nu
 
 const script = 'computed by an independent script';
 const bubble = [
-  input('diameter_m', 'd', 'diameter of the bubble', 'm'),
+  input('diameter_m', 'd', 'diameter of the bubble', 'µm'),
   input('density_kg_m3', 'ρ', 'density of the oil', 'kg/m³'),
   input('viscosity_Pa_s', 'η', 'dynamic viscosity', 'Pa·s'),
 ];

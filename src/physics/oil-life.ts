@@ -41,8 +41,8 @@ export const lifeRatioByActivation = ({ first_K, second_K }: TwoTemps): number |
   first_K > 0 && second_K > 0 ? finiteOrNull(10 ** (4750 * (1 / second_K - 1 / first_K))) : null;
 
 const symbols = [
-  input('first_K', 'T1', 'first oil temperature', 'K'),
-  input('second_K', 'T2', 'second oil temperature', 'K'),
+  input('first_K', 'T1', 'first oil temperature', '°C'),
+  input('second_K', 'T2', 'second oil temperature', '°C'),
   output('L2/L1', 'life at the second over life at the first', '1'),
 ];
 const why = 'below about 80 °C other things than oxidation end an oil';
