@@ -1,7 +1,7 @@
 import { combine, standardUncertainty } from '../quantity/estimate.ts';
 import { density_kg_m3 } from '../physics/density.ts';
-import { filmRatioRelation } from '../physics/film-ratios.ts';
-import { woosterRelation } from '../physics/pressure-viscosity.ts';
+import { filmChange } from '../physics/film-ratio.ts';
+import { alphaByViscosity_1_Pa } from '../physics/pressure-viscosity.ts';
 import { outsideRange } from '../physics/relation.ts';
 import { logLogLine, viscosityAt_m2_s, viscosityRelation } from '../physics/viscosity.ts';
 import type { CellFigure, Effect } from '../trial/compared.ts';
@@ -58,7 +58,10 @@ function filmAt(oil: Oil, own_K: number, base_K: number): { readonly point: numb
   if (own == null || base == null) return null;
   const viscosity_ratio = own.viscosity_Pa_s / base.viscosity_Pa_s;
   const alpha_ratio = own.alpha_1_Pa / base.alpha_1_Pa;
-  const point = filmRatioRelation.of({ viscosity_ratio, alpha_ratio });
+  const point = filmChange({
+    ...{ viscosity1_Pa_s: base.viscosity_Pa_s, viscosity2_Pa_s: own.viscosity_Pa_s },
+    ...{ alpha1_1_Pa: base.alpha_1_Pa, alpha2_1_Pa: own.alpha_1_Pa },
+  });
   return point === null
     ? null
     : { point, line: viscosity_ratio ** lineExponents.viscosity * alpha_ratio ** lineExponents.alpha };
@@ -69,6 +72,6 @@ function stateAt(oil: Oil, oil_K: number): { readonly viscosity_Pa_s: number; re
   const nu_m2_s = line === null ? null : viscosityAt_m2_s({ line, oil_K });
   if (nu_m2_s === null || !(nu_m2_s > 0)) return null;
   const viscosity_Pa_s = nu_m2_s * density_kg_m3({ ...oil, oil_K });
-  const alpha_1_Pa = woosterRelation.of({ viscosity_Pa_s });
+  const alpha_1_Pa = alphaByViscosity_1_Pa({ viscosity_Pa_s });
   return alpha_1_Pa === null ? null : { viscosity_Pa_s, alpha_1_Pa };
 }

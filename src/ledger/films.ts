@@ -18,7 +18,7 @@ export const filmFigures = (record: SeriesRecord, compared: ComparedSeries, nami
     at: { sump_K: 'own' },
     estimate: null,
     band: { low: film.low, high: film.high },
-    relation: 'film-ratio',
+    relation: 'film-change',
     method: 'compare/film',
     given: [film.cell, film.against].flatMap((cell) => givenOf(cell, compared.cells, naming)),
     notes: [

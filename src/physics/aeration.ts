@@ -1,4 +1,4 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /**
  * Density of oil with air in it: entrained air lowers it.
@@ -24,7 +24,7 @@ export const aeratedDensity_kg_m3 = (of: { oil_kg_m3: number; air_kg_m3: number;
  * source       definition      check: 780 against 822 and 1 kg/m³: 0.051157125
  */
 export const airShare = (of: { oil_kg_m3: number; air_kg_m3: number; sample_kg_m3: number }): number | null =>
-  of.oil_kg_m3 > of.air_kg_m3 ? (of.oil_kg_m3 - of.sample_kg_m3) / (of.oil_kg_m3 - of.air_kg_m3) : null;
+  of.oil_kg_m3 > of.air_kg_m3 ? finiteOrNull((of.oil_kg_m3 - of.sample_kg_m3) / (of.oil_kg_m3 - of.air_kg_m3)) : null;
 
 const oil = input('oil_kg_m3', 'ρo', 'density of the oil', 'kg/m³');
 const air = input('air_kg_m3', 'ρa', 'density of the air', 'kg/m³');
@@ -48,7 +48,7 @@ export const aeratedDensityRelation: Relation<Mixture> = {
       printed: '780.0000',
     },
   ],
-  of: (mixture) => aeratedDensity_kg_m3(mixture),
+  of: (mixture) => finiteOrNull(aeratedDensity_kg_m3(mixture)),
 };
 
 type Sample = { readonly oil_kg_m3: number; readonly air_kg_m3: number; readonly sample_kg_m3: number };

@@ -1,21 +1,24 @@
+import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
+import { airShareByLevelRelation } from './air-in-oil.ts';
 import { bearingDragRelation, bearingLoadRelation, bearingViscousRelation } from './bearing-drag.ts';
 import { bearingQuickRelation, bearingRollingRelation, bearingSlidingRelation } from './bearings.ts';
+import { bubbleReynoldsRelation, riseCleanRelation, riseRigidRelation, riseTimeRelation } from './bubble-rise.ts';
+import { cleanBubblesRelation, measuredBubblesRelation, rigidBubblesRelation } from './bubbly-viscosity.ts';
 import {
-  bubbleReynoldsRelation,
-  cleanBubblesRelation,
-  measuredBubblesRelation,
-  mobileBubbleRelation,
-  rigidBubbleRelation,
-  rigidBubblesRelation,
-} from './bubbles.ts';
+  carriedFlowRelation,
+  carryBoundaryLayerRelation,
+  carryGravityRelation,
+  carryTeethRelation,
+} from './carry-over.ts';
+import { churningPowerRelation, churningTorqueRelation } from './churning.ts';
 import {
   enclosedDiscRelation,
   freeDiscLaminarRelation,
   freeDiscTurbulentRelation,
   hydraulicTorqueRelation,
 } from './churning-others.ts';
-import { churningPowerRelation, churningTorqueRelation } from './churning.ts';
 import { conductivityRelation } from './conductivity.ts';
+import { contactModulusRelation, ellipticityFitRelation, ellipticityRelation } from './contact.ts';
 import {
   crossFlowPowerRelation,
   crossFlowRelation,
@@ -25,9 +28,12 @@ import {
   freePlateRelation,
   rayleighRelation,
 } from './convection.ts';
-import { capillaryNumberRelation, drawnFilmRelation, dropDragRelation } from './drawn-film.ts';
-import { filmHeatRelation, filmRatioRelation, lambdaRelation, oilLifeRelation } from './film-ratios.ts';
-import { centralFilmRelation, lineFilmRelation, lineFilmSecondRelation, pointFilmRelation } from './film.ts';
+import { coverShareRelation } from './cover-share.ts';
+import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
+import { dropDragRelation, dropReynoldsRelation, speedLostRelation } from './drop-drag.ts';
+import { dynamicViscosityRelation } from './dynamic-viscosity.ts';
+import { centralFilmRelation, leastFilmRelation, lineFilmRelation, lineFilmSecondRelation } from './film.ts';
+import { filmChangeRelation, lambdaRelation, thermalFilmRelation } from './film-ratio.ts';
 import { annularFinRelation, finnedConductanceRelation, finSpacingRelation, straightFinRelation } from './fins.ts';
 import {
   co2PerDistanceRelation,
@@ -35,29 +41,6 @@ import {
   energyPerDistanceRelation,
   fuelPerDistanceRelation,
 } from './fuel.ts';
-import {
-  lossFactorRelation,
-  meanFrictionRelation,
-  meshCoastRelation,
-  meshCoefficientRelation,
-  meshDriveRelation,
-  meshSlidingRelation,
-} from './mesh.ts';
-import { goldRelation, woosterRelation } from './pressure-viscosity.ts';
-import { blackBodyRelation, radiationCubicRelation, radiationRelation } from './radiation.ts';
-import { sealPowerRelation, sealTorqueRelation } from './seals.ts';
-import { thinOilInverseRelation, thinOilRelation } from './thin-oil.ts';
-import { rollingRadiusRelation } from './tyre.ts';
-import { wallRelation } from './wall.ts';
-import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
-import {
-  carriedFlowRelation,
-  carryBoundaryLayerRelation,
-  carryGravityRelation,
-  carryTeethRelation,
-} from './carry-over.ts';
-import { coverShareRelation } from './cover-share.ts';
-import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
 import { immersionRelation, levelRelation, tiltDropRelation } from './immersion.ts';
 import {
   flatWallForceRelation,
@@ -67,9 +50,22 @@ import {
   pickUpPowerRelation,
 } from './jets.ts';
 import { finalRelation, oneStoreRelation, remainingRiseRelation, timeToLimitRelation } from './lumped.ts';
+import {
+  lossFactorRelation,
+  meanFrictionRelation,
+  meshCoastRelation,
+  meshCoefficientRelation,
+  meshDriveRelation,
+  meshSlidingRelation,
+} from './mesh.ts';
+import { lifeByActivationRelation, lifeRatioRelation } from './oil-life.ts';
 import { lossRelation, shaftPowerRelation } from './power.ts';
+import { alphaMineralRelation, alphaPaoRelation, alphaRelation } from './pressure-viscosity.ts';
+import { blackBodyRelation, radiationCubicRelation, radiationRelation } from './radiation.ts';
 import { answering, type Relation } from './relation.ts';
 import { logMeanRelation } from './rise-split.ts';
+import { mostOnRollerRelation, rollerLoadRelation } from './roller-film.ts';
+import { sealPowerRelation, sealTorqueRelation } from './seals.ts';
 import { specificHeatRelation } from './specific-heat.ts';
 import {
   centrifugalRatioRelation,
@@ -77,9 +73,14 @@ import {
   pitchLineRelation,
   ringReynoldsRelation,
 } from './speeds.ts';
+import { capillaryLengthRelation, capillaryNumberRelation, drawnFilmRelation } from './thin-film.ts';
 import { fastConstantRelation, slowConstantRelation, twoStoreFinalRelation } from './two-store.ts';
-import { procedureARelation, procedureBRelation, viscosityIndexRelation } from './viscosity-index.ts';
+import { freeRadiusRelation, rollingRadiusRelation } from './tyre.ts';
 import { viscosityRelation, viscositySlopeRelation } from './viscosity.ts';
+import { procedureARelation, procedureBRelation, viscosityIndexRelation } from './viscosity-index.ts';
+import { longZRelation, shortZRelation, thinOilRelation, viscosityFromZRelation } from './viscosity-thin.ts';
+import { housingGrowthRelation, volumeGrowthRelation } from './volume-growth.ts';
+import { wallRelation } from './wall.ts';
 import { fallingFilmRelation, filmReynoldsRelation } from './wall-film.ts';
 import { halfAngleRelation, immersedFaceRelation } from './wetted.ts';
 
@@ -97,35 +98,67 @@ const written: readonly Chapter[] = [
     relations: [
       viscosityRelation,
       viscositySlopeRelation,
+      shortZRelation,
+      viscosityFromZRelation,
+      thinOilRelation,
+      longZRelation,
+      dynamicViscosityRelation,
       viscosityIndexRelation,
       procedureARelation,
       procedureBRelation,
       densityRelation,
       densityByVcfRelation,
       volumeAt20Relation,
+      volumeGrowthRelation,
+      housingGrowthRelation,
       specificHeatRelation,
       conductivityRelation,
-      woosterRelation,
-      goldRelation,
-      thinOilRelation,
-      thinOilInverseRelation,
+      lifeRatioRelation,
+      lifeByActivationRelation,
+    ],
+  },
+  {
+    id: 'film',
+    title: 'Film in the contact',
+    relations: [
+      alphaRelation,
+      alphaMineralRelation,
+      alphaPaoRelation,
+      contactModulusRelation,
+      ellipticityRelation,
+      ellipticityFitRelation,
+      leastFilmRelation,
+      centralFilmRelation,
+      lineFilmRelation,
+      lineFilmSecondRelation,
+      thermalFilmRelation,
+      lambdaRelation,
+      filmChangeRelation,
+    ],
+  },
+  {
+    id: 'air-in-oil',
+    title: 'Air in the oil',
+    relations: [
       aeratedDensityRelation,
       airShareRelation,
-      rigidBubbleRelation,
-      mobileBubbleRelation,
-      bubbleReynoldsRelation,
-      cleanBubblesRelation,
+      airShareByLevelRelation,
       rigidBubblesRelation,
+      cleanBubblesRelation,
       measuredBubblesRelation,
-      oilLifeRelation,
+      riseRigidRelation,
+      riseCleanRelation,
+      riseTimeRelation,
+      bubbleReynoldsRelation,
     ],
   },
   {
     id: 'speeds',
     title: 'Speeds',
     relations: [
-      rollingRadiusRelation,
       pinionAtRoadSpeedRelation,
+      rollingRadiusRelation,
+      freeRadiusRelation,
       pitchLineRelation,
       centrifugalRatioRelation,
       ringReynoldsRelation,
@@ -149,11 +182,16 @@ const written: readonly Chapter[] = [
       flatWallForceRelation,
       pickUpPowerRelation,
       jetPowerBandRelation,
+      dropReynoldsRelation,
+      dropDragRelation,
+      speedLostRelation,
       fallingFilmRelation,
       filmReynoldsRelation,
+      rollerLoadRelation,
+      mostOnRollerRelation,
       capillaryNumberRelation,
+      capillaryLengthRelation,
       drawnFilmRelation,
-      dropDragRelation,
     ],
   },
   { id: 'power', title: 'Power', relations: [shaftPowerRelation, lossRelation] },
@@ -181,19 +219,6 @@ const written: readonly Chapter[] = [
       bearingLoadRelation,
       sealTorqueRelation,
       sealPowerRelation,
-    ],
-  },
-  {
-    id: 'film',
-    title: 'Film between metal',
-    relations: [
-      pointFilmRelation,
-      centralFilmRelation,
-      lineFilmRelation,
-      lineFilmSecondRelation,
-      filmHeatRelation,
-      lambdaRelation,
-      filmRatioRelation,
     ],
   },
   {

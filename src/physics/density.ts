@@ -1,4 +1,4 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 const at15_K = 288.15;
 const at20_K = 293.15;
@@ -87,7 +87,7 @@ export const densityRelation: Relation<Linear> = {
       within: { relative: 0.0013, why: 'the linear rule of 0.65 kg/m³ a kelvin stands 0.12 % off at 90 °C' },
     },
   ],
-  of: (given) => density_kg_m3(given),
+  of: (given) => finiteOrNull(density_kg_m3(given)),
 };
 
 export const densityByVcfRelation: Relation<{ readonly density15_kg_m3: number; readonly oil_K: number }> = {
@@ -127,7 +127,7 @@ export const densityByVcfRelation: Relation<{ readonly density15_kg_m3: number; 
       within: { relative: 0.006, why: 'another oil than the one the tables were made for' },
     })),
   ],
-  of: (given) => densityByVcf_kg_m3(given),
+  of: (given) => finiteOrNull(densityByVcf_kg_m3(given)),
 };
 
 type Weighed = { readonly mass_kg: number; readonly density15_kg_m3: number; readonly expansion_1_K: number };
@@ -152,5 +152,5 @@ export const volumeAt20Relation: Relation<Weighed> = {
       within: { relative: 0.0005, why: 'linear expansion against the volume correction factor over 5 K' },
     },
   ],
-  of: (given) => volumeAt20_m3(given),
+  of: (given) => finiteOrNull(volumeAt20_m3(given)),
 };

@@ -32,6 +32,18 @@ const winterGrades: Readonly<Record<Edition, ReadonlyMap<string, number>>> = {
     ['85W', 11],
   ]),
 };
+/** A winter grade reaches this viscosity no warmer than at its temperature below; the same in both editions. */
+export const winterTestViscosity_Pa_s = 150;
+const winterTemps_K: ReadonlyMap<string, number> = new Map([
+  ['70W', 218.15],
+  ['75W', 233.15],
+  ['80W', 247.15],
+  ['85W', 261.15],
+]);
+
+/** Warmest temperature at which an oil of a winter grade may reach 150 Pa·s; null for what is no winter grade. */
+export const winterTemp_K = (grade: string): number | null => winterTemps_K.get(grade) ?? null;
+
 /** Middle of each ISO 3448 class at 40 °C, mm²/s; limits ± 10 %. 220 seen in a chart, the others from memory. */
 const isoMiddles: ReadonlyMap<number, number> = new Map([
   ...([

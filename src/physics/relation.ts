@@ -75,6 +75,9 @@ export const output = (symbol: string, name: string, unit: string): RelationSymb
   key: null,
 });
 
+/** The figure, or null where the sum runs beyond any number or has none: 0/0, the root of what is below 0. */
+export const finiteOrNull = (value: number): number | null => (Number.isFinite(value) ? value : null);
+
 /** One sentence for each limit that these inputs, or what comes out, do not keep. The figure is still given. */
 export function outsideRange<I extends Inputs>(relation: Relation<I>, inputs: I): readonly string[] {
   return relation.range.flatMap((row) => {

@@ -1,4 +1,4 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /**
  * Specific heat of a mineral oil.
@@ -62,5 +62,5 @@ export const specificHeatRelation: Relation<{ readonly density15_kg_m3: number; 
       within: { relative: 0.05, why: 'the relation is carried with ± 5 %' },
     })),
   ],
-  of: (oil) => specificHeat_J_kgK(oil),
+  of: (oil) => finiteOrNull(specificHeat_J_kgK(oil)),
 };

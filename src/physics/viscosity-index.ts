@@ -1,4 +1,4 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 const mm2_s = 1e-6;
 
@@ -78,9 +78,11 @@ export const indexByProcedureB = (oil: { nu40_m2_s: number; nu100_m2_s: number; 
 export function viscosityIndex(oil: { nu40_m2_s: number; nu100_m2_s: number }): number | null {
   const reference = referenceOils(oil);
   if (reference === null || !(oil.nu40_m2_s > oil.nu100_m2_s) || oil.nu40_m2_s === Infinity) return null;
-  return oil.nu40_m2_s < reference.H_m2_s
-    ? indexByProcedureB({ ...oil, H_m2_s: reference.H_m2_s })
-    : indexByProcedureA({ ...oil, ...reference });
+  return finiteOrNull(
+    oil.nu40_m2_s < reference.H_m2_s
+      ? indexByProcedureB({ ...oil, H_m2_s: reference.H_m2_s })
+      : indexByProcedureA({ ...oil, ...reference }),
+  );
 }
 
 /** As the standard reports it: a whole number, a half to the even one. */
@@ -157,7 +159,7 @@ export const procedureARelation: Relation<ByA> = {
       printed: '92.43',
     },
   ],
-  of: (oil) => indexByProcedureA(oil),
+  of: (oil) => finiteOrNull(indexByProcedureA(oil)),
 };
 
 type ByB = { readonly nu40_m2_s: number; readonly nu100_m2_s: number; readonly H_m2_s: number };
@@ -206,5 +208,5 @@ export const procedureBRelation: Relation<ByB> = {
       printed: '153.9462',
     },
   ],
-  of: (oil) => indexByProcedureB(oil),
+  of: (oil) => (oil.nu40_m2_s > 0 ? finiteOrNull(indexByProcedureB(oil)) : null),
 };

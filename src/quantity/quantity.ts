@@ -26,10 +26,11 @@ export type Dimension =
   | 'energy'
   | 'energy-per-distance'
   | 'dynamic-viscosity'
+  | 'pressure-viscosity'
+  | 'surface-tension'
   | 'expansion'
   | 'heat-transfer'
   | 'heat-flux'
-  | 'compressibility'
   | 'acceleration'
   | 'line-load'
   | 'fuel-per-distance'
@@ -37,7 +38,7 @@ export type Dimension =
   | 'mass-per-distance'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/K, W/(m²·K), W/m², 1/Pa, m/s², N/m, m², m³/J, kg/m, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/Pa, N/m, 1/K, W/(m²·K), W/m², m/s², N/m, m², m³/J, kg/m, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;

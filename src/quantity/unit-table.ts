@@ -122,6 +122,7 @@ export const units: readonly Unit[] = [
     si('hPa', 100, 'hPa', brochure),
     si('kPa', 1e3, 'kPa', brochure),
     si('MPa', 1e6, 'MPa', brochure),
+    si('GPa', 1e9, 'GPa', brochure),
     other('mbar', 100, 'mbar', sp811, 'millibar'),
     other('bar', 1e5, 'bar', sp811),
     us('psi', lbf / 0.0254 ** 2, '[psi]', poundForce, 'lbf/in²|lb/in²|PSI'),
@@ -159,6 +160,15 @@ export const units: readonly Unit[] = [
     si('mPa·s', 1e-3, 'mPa.s', brochure),
     si('Pa·s', 1, 'Pa.s', brochure),
     other('cP', 1e-3, 'cP', sp811, 'cp|centipoise'),
+  ]),
+  ...of('pressure-viscosity', [
+    si('1/GPa', 1e-9, '/GPa', brochure, '/GPa|GPa-1|GPa⁻¹|per GPa'),
+    si('1/Pa', 1, '/Pa', brochure, '/Pa|Pa-1|Pa⁻¹|m²/N|per Pa'),
+  ]),
+  ...of('surface-tension', [
+    si('mN/m', 1e-3, 'mN/m', brochure),
+    si('N/m', 1, 'N/m', brochure),
+    other('dyn/cm', 1e-3, 'dyn/cm', sp811, 'dyne/cm'),
   ]),
   ...of('density', [
     si('kg/m³', 1, 'kg/m3', brochure, 'kg m-3'),
@@ -212,13 +222,8 @@ export const units: readonly Unit[] = [
     us('Btu/(h·ft²·°F)', (btu * 1.8) / 3600 / foot ** 2, '[Btu_IT]/(h.[sft_i].[degR])', sp811, 'BTU/(h·ft²·°F)'),
   ]),
   ...of('heat-flux', [si('W/m²', 1, 'W/m2', brochure)]),
-  ...of('compressibility', [si('1/GPa', 1e-9, '/GPa', brochure, 'GPa⁻¹'), si('1/Pa', 1, '/Pa', brochure, 'Pa⁻¹|m²/N')]),
   ...of('acceleration', [si('m/s²', 1, 'm/s2', brochure)]),
-  ...of('line-load', [
-    si('N/mm', 1e3, 'N/mm', brochure),
-    si('N/m', 1, 'N/m', brochure),
-    si('mN/m', 1e-3, 'mN/m', brochure),
-  ]),
+  ...of('line-load', [si('N/mm', 1e3, 'N/mm', brochure)]),
   ...of('fuel-per-distance', [si('L/100 km', 1e-8, 'L/(100.km)', accepted, 'L/100km|l/100 km|l/100km')]),
   ...of('fuel-per-energy', [si('L/kWh', 1e-3 / 3.6e6, 'L/(kW.h)', product, 'l/kWh|L/kW·h')]),
   ...of('mass-per-distance', [si('g/km', 1e-6, 'g/km', brochure)]),

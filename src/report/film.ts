@@ -25,7 +25,7 @@ export function filmSection(view: View, standing: Standing): Section | null {
     [
       prose(
         'A cooler sump keeps a thicker oil between the teeth and in the bearings. Each film is held against that of the baseline, both at their own running temperature (',
-        link(relationPath('film-ratio'), 'the relation'),
+        link(relationPath('film-change'), 'the relation'),
         '): a model estimate, as a band.',
       ),
       tableBlock(

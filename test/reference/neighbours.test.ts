@@ -6,6 +6,8 @@ import { oneStoreAt_K } from '../../src/physics/lumped.ts';
 import { logMean_K } from '../../src/physics/rise-split.ts';
 import { specificHeat_J_kgK } from '../../src/physics/specific-heat.ts';
 import { twoStoreAt } from '../../src/physics/two-store.ts';
+import { lifeBandFactor, lifeRatio, lifeRatioByActivation } from '../../src/physics/oil-life.ts';
+import { longZ, shortZ, thinViscosityAt_m2_s } from '../../src/physics/viscosity-thin.ts';
 import { logLogLine, viscosityAt_m2_s } from '../../src/physics/viscosity.ts';
 
 const apart = (a: number, b: number): number => Math.abs(a / b - 1);
@@ -59,6 +61,30 @@ describe('relations for one thing agree within their stated scatter', () => {
       expect(apart(densityByVcf_kg_m3({ density15_kg_m3: 892.6, oil_K }), rho)).toBeLessThanOrEqual(0.006);
     },
   );
+
+  it.each([0.5, 0.75, 1, 1.5, 2, 3, 5, 15, 100])(
+    'at %f mm²/s the two full forms of ASTM D341 are 0.11 percent apart at most',
+    (nu) => {
+      expect(apart(longZ({ nu_m2_s: nu * 1e-6 })!, shortZ({ nu_m2_s: nu * 1e-6 })!)).toBeLessThanOrEqual(0.0011);
+    },
+  );
+
+  it.each([0.21, 0.25, 0.3, 0.4])('at %f mm²/s they are half a percent apart at most', (nu) => {
+    expect(apart(longZ({ nu_m2_s: nu * 1e-6 })!, shortZ({ nu_m2_s: nu * 1e-6 })!)).toBeLessThanOrEqual(0.005);
+  });
+
+  it.each([0, 40, 70, 100, 140])('at %i °C the full form of an axle oil is the simple form', (t_C) => {
+    const oil_K = t_C + 273.15;
+    const full = thinViscosityAt_m2_s({ nu40_m2_s: 102e-6, nu100_m2_s: 15e-6, oil_K })!;
+    expect(apart(full, viscosityAt_m2_s({ line, oil_K })!)).toBeLessThanOrEqual(1e-6);
+  });
+
+  it.each([90, 100, 120])('from 90 to %i °C two ways to the life of an oil agree within their factor', (t_C) => {
+    const temps = { first_K: 363.15, second_K: t_C + 273.15 };
+    const ratio = lifeRatioByActivation(temps)! / lifeRatio(temps)!;
+    expect(ratio).toBeLessThanOrEqual(lifeBandFactor);
+    expect(ratio).toBeGreaterThanOrEqual(1 / lifeBandFactor);
+  });
 
   it('two stores joined without resistance are one store', () => {
     const run = { ambient_K: 295.15, heat_W: 900, shed_W_K: 11 };

@@ -32,6 +32,9 @@ describe('units of the bench (NIST SP 811, 2008, Appendix B; exact definitions, 
     { id: 'units: mile per hour', from: 'mph', to: 'km/h', printed: 1.609344 },
     { id: 'units: psi', from: 'psi', to: 'kPa', printed: 6.894757293168361 },
     { id: 'units: degree Fahrenheit of difference', from: 'Δ°F', to: 'K', printed: 0.5555555555555556 },
+    { id: 'pressure–viscosity coefficient', from: '1/GPa', to: '1/Pa', printed: 1e-9 },
+    { id: 'gigapascal', from: 'GPa', to: 'MPa', printed: 1000 },
+    { id: 'surface tension', from: 'dyn/cm', to: 'mN/m', printed: 1 },
     { id: 'horsepower, electric', from: 'hp (electric)', to: 'W', printed: 746 },
   ])('$id: 1 $from is $printed $to', ({ from, to, printed }) => {
     expect(relative(inUnits(from, to), printed)).toBeLessThan(1e-12);
