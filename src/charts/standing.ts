@@ -18,7 +18,7 @@ export function standingSpec(data: StandingData, width: Width): Spec {
   const values = data.rows.flatMap((row) => [row.value, row.low, row.high]).filter((value) => value !== null);
   const axis = roundAxis([0, ...(data.band ?? []), ...values], width === 'wide' ? 5 : 4, 'values');
   const panel: Panel = { left: names + 14, width: whole - names - letters - 28, top: top - 8, bottom, axis };
-  const rows = inOrder(data.rows).map((row, i) => ({ ...row, y: top + (i + 0.5) * rowHeight - 4 }));
+  const rows = data.rows.map((row, i) => ({ ...row, y: top + (i + 0.5) * rowHeight - 4 }));
   return spec(sheet, [
     band(sheet, panel, data.band),
     ground(sheet, panel, data.xTitle, room),
@@ -39,10 +39,6 @@ const rooms = {
   wide: { names: 196, rowHeight: 35, letters: 44 },
   narrow: { names: 96, rowHeight: 46, letters: 38 },
 } as const;
-
-/** From least to most, the unranked last: the picture is the order. */
-const inOrder = (rows: StandingData['rows']): StandingData['rows'] =>
-  [...rows].sort((a, b) => (a.value ?? Infinity) - (b.value ?? Infinity) || 0);
 
 type Rows = readonly (StandingData['rows'][number] & { readonly y: number })[];
 

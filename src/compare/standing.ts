@@ -45,8 +45,8 @@ export function judge(input: {
   const { quantity, at, trial } = group;
   const effects: Effect[] = [];
   const refusals: Refusal[] = [];
-  const compare = (row: Row, base: Row, rivals: readonly Row[]): Effect | null => {
-    const pair = pairing({
+  const pairOf = (row: Row, base: Row) =>
+    pairing({
       cell: row.cell,
       against: base.cell,
       runs: row.runs.map((r) => r.run),
@@ -55,6 +55,8 @@ export function judge(input: {
       series,
       plan,
     });
+  const compare = (row: Row, base: Row, rivals: readonly Row[]): Effect | null => {
+    const pair = pairOf(row, base);
     if (!pair.ok || celled.unranked !== null) {
       const reasons = [...(pair.ok ? [] : pair.reasons), ...(celled.unranked === null ? [] : [celled.unranked])];
       refusals.push({ cell: row.cell, against: base.cell, quantity, reasons });
@@ -115,8 +117,9 @@ export function judge(input: {
       return null;
     }
     if (rows.length < 2) return null;
-    const family = rows.length;
-    const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, rows)]));
+    const rivals = rows.filter((r) => r === base || pairOf(r, base).ok);
+    const family = rivals.length;
+    const judged = new Map(rows.map((r) => [cellKey(r.cell), r === base ? null : compare(r, base, rivals)]));
     const ranked = rows.filter((r) => r === base || judged.get(cellKey(r.cell)) !== null);
     const separated = (a: string, b: string): boolean => apart({ ranked, family, celled, causes, series }, a, b);
     const firm = !wordsOnly && celled.unranked === null && celled.indicative.length === 0;
@@ -163,7 +166,9 @@ export function judge(input: {
       rows: list.sort((a, b) => byArticle(a.cell, b.cell)),
       repeatability: celled.repeatability,
       drift: celled.drift,
-      wander: celled.wander,
+      // Told of the table whose baseline it is; it withholds the others all the same.
+      wander:
+        cellKey(base.cell) === cellKey({ ...base.cell, ...series.baseline, tilt_ratio: 0 }) ? celled.wander : null,
       days: celled.days,
       indicative: celled.indicative,
       smallest: shown.length === 0 ? null : Math.min(...shown.map((e) => (e.simultaneous[1] - e.simultaneous[0]) / 2)),

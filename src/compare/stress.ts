@@ -92,7 +92,12 @@ export function toldUnder(as: Opened, choices: readonly Choice[]): Told {
   const words = judgeClaims(claims, {
     ...{ cells: judged.flatMap((j) => j.cells), effects, standings: [], runs, causes, series, trials: null },
   });
-  const byClaim = new Map(words.claims.map(({ claim, word }) => [claim, word]));
+  const byClaim = new Map(
+    words.claims.map(({ claim, word, indicative }): [string, StressWord] => [
+      claim,
+      indicative.length > 0 && word !== 'cannot tell' ? 'indicative' : word,
+    ]),
+  );
   const steps = new Map(
     standings.flatMap(({ rows }) => rows.flatMap(({ effect }) => (effect ? [[keyOf(effect), effect]] : []))),
   );
@@ -102,7 +107,12 @@ export function toldUnder(as: Opened, choices: readonly Choice[]): Told {
     standings,
     wordOf: (subject) => {
       const pairs = subject.pairs.map(turned);
-      if (!pairs.every((pair) => canBeTold(pair, seen))) return null;
+      if (!pairs.every((pair) => canBeTold(pair, seen))) {
+        // What every run would tell, and these do not, is a word that was lost; what was never run is none.
+        const all = seenIn(as.runs);
+        const lost = subject.pairs.every((pair) => canBeTold(turnedPair(pair, choices, all, as), all));
+        return lost ? (subject.kind === 'claim' ? 'cannot tell' : 'not ranked') : null;
+      }
       if (subject.kind === 'claim') return byClaim.get(subject.claim) ?? null;
       const [pair] = pairs;
       const { quantity, at, subject: cell } = pair!;

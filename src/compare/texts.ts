@@ -47,10 +47,9 @@ export const noFinal = 'without a final temperature it is not known what ambient
 
 export const notReached = (minutes: number): string => `the limit was not reached in ${fixed(minutes, 0)} min`;
 
-export const oneEach = 'one run each; scatter from causes: refit scatter of the spin runs, airflow, ambient, fit';
+export const oneEach = 'one run each; scatter from the causes of each run';
 
-export const fewRepeats =
-  'too few repeats to measure scatter; it is taken from causes: refit scatter of the spin runs, airflow, ambient, fit';
+export const fewRepeats = 'too few repeats to measure scatter; it is taken from the causes of each run';
 
 export const noRepeat =
   'too few repeats to measure scatter, and none known from elsewhere: not ranked; refit and run at least two articles twice each';

@@ -1,3 +1,4 @@
+import { writeNumber } from '../quantity/write.ts';
 import { effectiveDof, standardUncertainty, type Cause, type CauseTable, type Estimate } from '../quantity/estimate.ts';
 import { coverageFactor } from '../statistics/student.ts';
 import type { ByTrials, CellFigure, ComparedSeries, Effect } from '../trial/compared.ts';
@@ -235,7 +236,7 @@ function maker(input: {
         steps: [
           {
             says: 'Half-width of the simultaneous interval against the baseline that decides whether it is separated',
-            formula: 'd·u',
+            formula: `d·u, d = ${writeNumber((e.simultaneous[1] - e.simultaneous[0]) / 2 / standardUncertainty(e.estimate), 2)} (Dunnett)`,
             value: shownDifference(e.quantity, (e.simultaneous[1] - e.simultaneous[0]) / 2),
             unit: quantityKinds[e.quantity].unit,
           },

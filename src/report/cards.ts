@@ -49,7 +49,7 @@ export function printedCards(series: readonly SeriesInput[], wanted: Wanted): Pa
 }
 
 const shared = { banners: [] } as const;
-const listLead = 'Runs that the plan still wants, one card each, in the order that it draws.';
+const listLead = 'Runs of the plan, one card each, in the order that it draws; one that was run already says so.';
 const cardLead = 'Set up, read and write down by hand, then copied into the note.';
 
 export const wantedCards = ({ input }: View, { all }: Wanted): readonly RunCard[] =>

@@ -8,7 +8,7 @@ import { numberText, quantityText } from './digits.ts';
 import { largestCauses } from './doubt.ts';
 import type { Block, MarginNote, Section, Span } from './page.ts';
 import { runLink } from './run-parts.ts';
-import { capital, counts, facts, listed, listNote, plain, prose, section, strong, verdict } from './spans.ts';
+import { capital, counts, facts, link, listNote, listed, plain, prose, section, strong, verdict } from './spans.ts';
 import { stressSpans } from './stress.ts';
 import { besideTheCells, isLoss } from './supply.ts';
 import type { View } from './view.ts';
@@ -29,7 +29,13 @@ export function claimSection(view: View, held: HeldClaim): Section {
         ...judged.clauses.map((clause, i) => clauseFacts(view, clause, judged.clauses[i - 1])),
         stressFacts(view, claim.id),
       ],
-      [overrideNote(view, held), lossNote(view, held), matchNote(view, held), sureNote(view, held)],
+      [
+        overrideNote(view, held),
+        lossNote(view, held),
+        matchNote(view, held),
+        openNote(view, held),
+        sureNote(view, held),
+      ],
     ),
     inIndex: `${claim.id}: ${judged.word}`,
   };
@@ -163,4 +169,16 @@ function sureNote(view: View, { judged }: HeldClaim): MarginNote | null {
   const figure = first && clauseFigure(view, first.clause);
   const causes = largestCauses(view, figure);
   return causes === null ? null : { name: 'How sure.', text: [`Of the doubt in what was found, ${causes}.`] };
+}
+
+/** What the checks found on the runs that a claim rests on, and nobody has settled. */
+function openNote(view: View, { judged }: HeldClaim): MarginNote | null {
+  const runs = new Set(judged.clauses.flatMap((clause) => clause.runs));
+  const found = view.findings.filter(({ about }) => about?.run !== undefined && runs.has(about.run));
+  if (found.length === 0) return null;
+  return {
+    name: 'Open on its runs.',
+    text: [],
+    list: found.map(({ about, says }) => [link(`${view.base}checks/`, about?.run ?? ''), `: ${says}`]),
+  };
 }

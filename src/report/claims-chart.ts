@@ -13,7 +13,7 @@ interface Drawn {
   readonly value: number;
 }
 
-/** One picture a unit: what each claim asked for, and what was found. Where a unit has one claim, its table says enough. */
+/** One picture a unit: what each claim asked for, and what was found. */
 export function claimCharts(view: View, held: readonly HeldClaim[]): Block[] {
   const clauses = held.flatMap((one) =>
     one.judged.clauses.flatMap((judged): Drawn[] =>
@@ -22,9 +22,9 @@ export function claimCharts(view: View, held: readonly HeldClaim[]): Block[] {
         : [{ held: one, judged: { ...judged, interval: judged.interval }, value: judged.estimate.value }],
     ),
   );
-  return [...groupBy(clauses, ({ judged }) => drawnUnit(judged.clause.quantity))]
-    .filter(([, list]) => list.length > 1)
-    .map(([unit, list], i): Block => chartOf(view, unit, list, `claims_chart-${String(i + 1)}`));
+  return [...groupBy(clauses, ({ judged }) => drawnUnit(judged.clause.quantity))].map(([unit, list], i): Block =>
+    chartOf(view, unit, list, `claims_chart-${String(i + 1)}`),
+  );
 }
 
 const chartOf = (view: View, unit: string, list: readonly Drawn[], id: string): Block => ({

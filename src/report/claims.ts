@@ -15,8 +15,9 @@ import { claimCharts } from './claims-chart.ts';
 import { claimPath, claimsOf, claimsPath, clauseFigure, type HeldClaim } from './claims-view.ts';
 import { citedValue, doubtOf } from './cite.ts';
 import { dateWords } from './dates.ts';
+import { numberText } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span, TableRow } from './page.ts';
-import { capital, code, countWord, link, listed, plain, row, section, tableBlock, verdict } from './spans.ts';
+import { capital, code, counts, countWord, link, listed, plain, row, section, tableBlock, verdict } from './spans.ts';
 import { besideTheCells, isLoss } from './supply.ts';
 import type { View } from './view.ts';
 
@@ -35,7 +36,7 @@ export function claimsPage(view: View): Page {
     series: view.series.id,
     // Names of sections hold a low line, which no id of a claim does.
     sections: [
-      section('all_claims', null, [claimsTable(view, held)], [wordsNote(), lossNote(view, held)]),
+      section('all_claims', null, [claimsTable(view, held)], [wordsNote(held), lossNote(view, held)]),
       ...(charts.length === 0 ? [] : [section('claims_drawn', 'What was asked and what was found', charts)]),
       ...held.map((one) => claimSection(view, one)),
       ...ownWords(view),
@@ -111,9 +112,10 @@ const wordSpans = ({ word, inFamily }: JudgedClause): Span[] => [
   ...(inFamily === null ? [] : [' (as one of a family: ', verdict(inFamily), ')']),
 ];
 
-const wordsNote = (): MarginNote => ({
+const wordsNote = (held: readonly HeldClaim[]): MarginNote => ({
   name: 'The words.',
   text: [
+    ...familyWords(held),
     'A claim of several parts is ',
     verdict('shown'),
     ' only where all of them are. ',
@@ -121,6 +123,16 @@ const wordsNote = (): MarginNote => ({
     '.',
   ],
 });
+
+/** Several claims that were made before their data are judged together as well, so that one in many is not shown by chance. */
+function familyWords(held: readonly HeldClaim[]): string[] {
+  const early = held.filter(({ judged }) => !judged.late);
+  if (early.length < 2) return [];
+  const fall = early.filter(({ judged }) => judged.clauses.some(({ inFamily }) => inFamily !== null)).length;
+  return [
+    `${capital(counts(early.length, 'claim'))} put before the data are also judged together (Holm): ${fall === 0 ? 'every word stands. ' : `${numberText(fall, 0)} would say less, as stands beside the word. `}`,
+  ];
+}
 
 /** Reach and bearing rise of every cell that a claim about loss names. */
 function lossNote(view: View, held: readonly HeldClaim[]): MarginNote | null {

@@ -3,11 +3,13 @@ import { dutyWords } from '../ledger/costs.ts';
 import type { Standing } from '../trial/compared.ts';
 import type { Cost } from '../trial/consequences.ts';
 import type { QuantityName } from '../trial/figures.ts';
+import { besideAbove, besideId } from './beside-table.ts';
 import { articleSpan, cellDetail, cited, figureNamed } from './cite.ts';
 import { numberText } from './digits.ts';
 import { relationPath } from './method-path.ts';
 import type { Section, Span } from './page.ts';
 import { capital, link, listOf, prose, row, section, tableBlock, verdict } from './spans.ts';
+import { standingAnchor } from './standing-words.ts';
 import type { View } from './view.ts';
 
 /** Beside the standing by spin power: what the differences come to over the duty of the series, and whether anybody would notice. */
@@ -31,7 +33,7 @@ export function costSection(view: View, standing: Standing): Section | null {
     'What it costs on the road',
     [
       prose(
-        `${capital(dutyWords(duty))}. Differences in spin power between the measured speeds, `,
+        `${capital(dutyWords(duty))}. Differences in spin power with the sump at ${numberText(costs[0]!.sump_K - 273.15, 0)} °C, between the measured speeds, `,
         electric
           ? `through an electric drive of ${numberText(duty.driveEfficiency * 100, 0)} % from the battery to the axle (`
           : 'with the marginal fuel of the engine (',
@@ -55,7 +57,9 @@ export function costSection(view: View, standing: Standing): Section | null {
           ),
         ),
       ),
-      costs[0]!.outside.length === 0 ? null : prose(costs[0]!.outside.join(' ')),
+      costs[0]!.outside.length === 0
+        ? null
+        : prose(`Outside of the relation’s range: ${costs[0]!.outside.join(' ')} The sum is given all the same.`),
       told.length === costs.length
         ? null
         : listOf(
@@ -68,11 +72,12 @@ export function costSection(view: View, standing: Standing): Section | null {
           ),
     ],
     [
+      besideAbove(besideId(standingAnchor(standing))),
       {
         name: 'Ordinary trips.',
         text: [
           worded
-            ? `Trips of one vehicle differ by ${numberText(duty.tripScatter * 100, 0)} % of ${usesText(duty)}, as the series states. A saving within that is not seen at the ${electric ? 'socket' : 'pump'}; the sum itself is exact.`
+            ? `Trips of one vehicle differ by ${numberText(duty.tripScatter * 100, 0)} % of ${usesText(duty)}, as the series states. A saving within that is not seen at the ${electric ? 'socket' : 'pump'}.`
             : 'The series does not say what the vehicle uses in all, so a saving is not held against it.',
         ],
       },

@@ -1,5 +1,5 @@
 import type { Depends, Effect } from '../trial/compared.ts';
-import { articleSpan, cited, inCelsius, litresWords, quantityWords, tiltWords } from './cite.ts';
+import { articleSpan, citedValue, inCelsius, litresWords, quantityWords, tiltWords } from './cite.ts';
 import { conditionsOf } from '../ledger/ids.ts';
 import type { Section, Span } from './page.ts';
 import { listOf, prose, section } from './spans.ts';
@@ -50,7 +50,7 @@ export function dependsSpans(view: View, one: Depends): Span[] | null {
     ...options.flatMap(({ effect, figure }, i): Span[] => [
       i === 0 ? '' : '; ',
       `${labelOf(view, one.choice, effect)} `,
-      ...(figure === undefined ? [] : [cited(view, figure)]),
+      ...(figure === undefined ? [] : [citedValue(view, figure)]),
       effect.separated ? ', separated' : ', not separated',
     ]),
     one.kind === 'turns' ? '. It turns round.' : '.',

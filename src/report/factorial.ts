@@ -24,7 +24,7 @@ export function factorialSection(view: View, standing: Standing): Section | null
   if (several.length === 0) return null;
   const [first] = several as [Factorial, ...Factorial[]];
   const at = conditionWords(conditionsOf(first.at, null, view.naming));
-  return section(
+  const whole = section(
     `fill-${first.quantity}-${first.oil}`.toLowerCase(),
     'Same litres, same level',
     [
@@ -44,6 +44,8 @@ export function factorialSection(view: View, standing: Standing): Section | null
       isLoss(first.quantity) ? besideAbove(besideId(standingAnchor(first))) : null,
     ],
   );
+  const oil = first.oil === view.series.baseline.oil ? '' : ` with ${first.oil}`;
+  return { ...whole, inIndex: `Same litres, same level: ${quantityWords(first.quantity)}${oil}` };
 }
 
 /** "P1: of the −34.9 ± 7.1 W at the same litres, −29.1 ± 8.2 W went with the level; −5.9 ± 7.1 W are left at the same level, not separated." */

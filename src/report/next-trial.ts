@@ -133,7 +133,7 @@ function runRow(view: View, standing: Standing, run: NextRun, now: number): Tabl
 const otherStandings = (view: View, list: readonly Shown[]): Block =>
   tableBlock(
     'next-of-standings',
-    ['wide standing', 'number half width now', 'wide the run that narrows most', 'number then', 'largest cause'],
+    ['wide standing', 'number half width now', 'wide the next run', 'number then', 'largest cause'],
     list.map(({ standing, next }) => {
       const run = next.runs.find(({ adds, kind }) => adds === null && kind === 'planned') ?? narrowest(next);
       return row(

@@ -160,7 +160,10 @@ const numbers = (view: View, parted: Parted): readonly Span[][] =>
   (['final-rise', 'makes-less', 'sheds-more', 'makes-less-share'] as const).map((quantity) => {
     const told = quantity !== 'makes-less-share' || hasShare(parted);
     const figure = told ? partFigure(view, parted.split, quantity) : undefined;
-    return figure === undefined ? ['not told'] : [cited(view, figure)];
+    const [low, high] = figure?.interval ?? [null, null];
+    // A share that may be anything is no share.
+    const open = quantity === 'makes-less-share' && low !== null && high !== null && high - low > 100;
+    return figure === undefined || open ? ['not told'] : [cited(view, figure)];
   });
 
 /** A share of a difference that the standing does not separate would be a share of nothing. */

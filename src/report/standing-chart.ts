@@ -23,7 +23,7 @@ export function standingChart(view: View, standing: Standing, id: string): Chart
     caption: [
       ranked === 0
         ? 'Nothing is ranked here; the table says why.'
-        : `Intervals hold for all rows against the baseline together (Dunnett). Groups that share a letter are not separated (all pairs, Tukey–Kramer). Drawn from ${counts(runs.size, 'run')}.`,
+        : `Intervals hold for all rows against the baseline together (Dunnett). Groups that share a letter are not separated where all pairs are asked (Tukey–Kramer, a wider factor), so a row can be separated from the baseline and share its letter. Drawn from ${counts(runs.size, 'run')}.`,
       ...rows.flatMap((of) => {
         const instead = insteadSpans(view, standing, of);
         return instead.length === 0 ? [] : [' Not ranked: ', ...cellSpans(view, of.cell), ...instead, '.'];
@@ -32,7 +32,7 @@ export function standingChart(view: View, standing: Standing, id: string): Chart
     data: standingData(
       view,
       standing,
-      `${noun} less the bracketing baseline, ${unit} (${[conditions, `oil ${standing.oil}`].filter((s) => s !== '').join(', ')})`,
+      `${noun} less the baseline, ${unit} (${[conditions, `oil ${standing.oil}`].filter((s) => s !== '').join(', ')})`,
     ),
     table: standingTable(view, standing, `${id}-table`),
   };

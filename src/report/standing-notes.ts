@@ -7,7 +7,7 @@ import type { MarginNote } from './page.ts';
 import { code, counts, listNote } from './spans.ts';
 import { effectFigure, reasonWords, shownRows } from './standing-words.ts';
 import { stressNote } from './stress.ts';
-import type { View } from './view.ts';
+import { derivedOf, type View } from './view.ts';
 
 /** What stands in the margin of a standing: how sure, what was taken out, what the baseline did, what could be seen. */
 export const standingNotes = (view: View, standing: Standing): (MarginNote | null)[] => [
@@ -34,14 +34,27 @@ export function sureNote(view: View, standing: Standing): MarginNote {
       repeatability === null
         ? first === undefined
           ? 'No scatter of repeats can be stated, so no interval is formed. '
-          : 'One run each; scatter comes from the causes that are known, not from repeats. '
+          : 'Too few repeats; scatter comes from the causes that are known. '
         : `One refit scatters by ${spread(standing.quantity, repeatability.s)} (one standard deviation, pooled, ${numberText(repeatability.dof, 0)} degrees of freedom). `,
-      ...(first === undefined ? [] : ['Intervals are of the difference from the baseline that brackets it. ']),
+      ...(first === undefined ? [] : [bracketWords(view, standing)]),
       ...(first === undefined || causes === null || first === null
         ? []
         : [`Of the doubt in ${first.cell.article}, ${cellDetail(first.cell)}, ${causes}.`]),
     ],
   };
+}
+
+/** Whether the baseline of this table was run before and after the others, and whether a drift is out. */
+function bracketWords(view: View, { rows, drift }: Standing): string {
+  const ordersOf = (ids: readonly string[]): number[] => ids.flatMap((id) => derivedOf(view, id)?.order ?? []);
+  const effects = rows.flatMap(({ effect }) => (effect === null ? [] : [effect]));
+  const base = ordersOf(effects.flatMap(({ againstRuns }) => againstRuns));
+  const others = ordersOf(effects.flatMap(({ runs }) => runs));
+  const brackets = Math.min(...base) < Math.min(...others) && Math.max(...base) > Math.max(...others);
+  const held = brackets
+    ? 'Held against a baseline that was run before and after the others'
+    : `Held against ${counts(new Set(base).size, 'run')} of the baseline, which ${new Set(base).size === 1 ? 'does' : 'do'} not lie on both sides of all others`;
+  return `${held}; ${drift === null ? 'no drift is taken out. ' : 'a drift common to all cells is taken out. '}`;
 }
 
 function driftNote(view: View, { drift, quantity, against }: Standing): MarginNote | null {
@@ -74,7 +87,9 @@ function smallestNote(standing: Standing): MarginNote | null {
   if (standing.smallest === null) return null;
   return {
     name: 'Smallest visible difference.',
-    text: [`${spread(standing.quantity, standing.smallest)} with these runs.`],
+    text: [
+      `${spread(standing.quantity, standing.smallest)} with these runs, all rows held against the baseline together; one difference that was claimed alone needs less.`,
+    ],
   };
 }
 

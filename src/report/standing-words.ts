@@ -6,6 +6,7 @@ import {
   articleSpan,
   cellDetail,
   cited,
+  citedValue,
   conditionWords,
   figureNamed,
   kindOf,
@@ -74,7 +75,7 @@ export function whereWords(view: View, standing: Standing): string {
   return `By ${quantityWords(standing.quantity)}${conditions === '' ? '' : ` at ${conditions}`}${oil}`;
 }
 
-/** "Less spin power than P0 pressed bowl: P1, 2.40 L (−33 ± 9 W). Not separated: P3, 2.40 L." */
+/** "Less spin power than P0 pressed bowl: P1, 2.40 L (−33 W). Not separated: P3, 2.40 L." */
 export function standingSentence(view: View, standing: Standing): Span[] {
   const rows = shownRows(view, standing).filter(({ baseline }) => !baseline);
   const named = groupBy(rows, (row) => sideOf(row));
@@ -121,7 +122,7 @@ function rowSpans(view: View, row: StandingRow): Span[] {
   return [
     articleSpan(view, row.cell.article),
     `, ${cellDetail(row.cell)}`,
-    ...(figure ? [' (', cited(view, figure), ')'] : []),
+    ...(figure ? [' (', citedValue(view, figure), ')'] : []),
   ];
 }
 

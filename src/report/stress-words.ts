@@ -3,7 +3,7 @@ import type { Choice, Stressed } from '../trial/stress.ts';
 import { inCelsius } from './cite.ts';
 import { numberText } from './digits.ts';
 import type { Span } from './page.ts';
-import { counts, listed, verdict } from './spans.ts';
+import { listed, verdict } from './spans.ts';
 import type { View } from './view.ts';
 
 /** A choice as its row says it: "at 80 °C", "without S-07", "drift left in". */
@@ -35,7 +35,9 @@ export function choiceWords({ naming, series }: View, choice: Choice): string {
 
 /** "holds in 44 of 46 other choices" */
 export const holdsText = ({ holds, of }: Stressed): string =>
-  of === 0 ? 'no other choice could be tried' : `holds in ${numberText(holds, 0)} of ${counts(of, 'other choice')}`;
+  of === 0
+    ? 'no other choice could be tried'
+    : `holds in ${numberText(holds, 0)} of ${numberText(of, 0)} other ${of === 1 ? 'choice' : 'choices'}`;
 
 /** The choices that break it, with the word each gives: "without H-01 (shown against)". */
 export function breaksSpans(view: View, { word, rows }: Stressed): Span[] {

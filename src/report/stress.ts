@@ -54,6 +54,7 @@ function titleOf(claims: readonly ClaimRow[], steps: readonly StepRow[]): string
   const firm = rows.filter(({ holds, of }) => holds === of).length;
   const what = claims.length > 0 ? 'claim' : 'step';
   if (firm === rows.length) return `Every ${what} keeps its word under every other choice`;
+  if (firm === 0) return `No ${what} keeps its word under every other choice`;
   return `${capital(countWord(firm))} of ${counts(rows.length, what)} ${firm === 1 ? 'keeps its' : 'keep their'} word under every other choice`;
 }
 

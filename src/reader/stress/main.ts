@@ -78,7 +78,7 @@ function fill(body: HTMLElement, lines: readonly Line[]): void {
       );
     const changes = under !== null && under !== word;
     row.classList.toggle('changes', changes);
-    setText(row.querySelector('td:last-child > span')!, under === null ? '—' : changes ? `→ ${under}` : under);
+    setText(row.querySelector('td:last-child > span')!, under === null ? 'not run so' : changes ? `→ ${under}` : under);
   });
 }
 
