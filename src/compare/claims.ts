@@ -1,6 +1,5 @@
 import { difference, effectiveDof, standardUncertainty, type CauseTable, type Estimate } from '../quantity/estimate.ts';
 import { holm } from '../statistics/holm.ts';
-import { runsNeeded } from '../statistics/power.ts';
 import { coverageFactor, tTail } from '../statistics/student.ts';
 import type { Series } from '../trial/book.ts';
 import type { Claim, ClaimWord, Clause } from '../trial/claim.ts';
@@ -9,6 +8,7 @@ import type { DerivedRun } from '../trial/derived.ts';
 import { quantityKinds } from '../trial/figures.ts';
 import { publishedInterval, type SeriesTrials } from './by-trials.ts';
 import { conditionsDiffer } from './conditions.ts';
+import { refitsNeeded } from './refits-needed.ts';
 import { atKey, cellKey } from './group.ts';
 import { splitOf, splitTrials } from './splits.ts';
 import * as pairTexts from './texts.ts';
@@ -106,7 +106,14 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
     word: wordOf(clause, estimate.value, interval),
     why: [],
     smallest: (interval[1] - interval[0]) / 2,
-    needed: needed(clause, estimate, known),
+    needed: refitsNeeded({
+      gap: Math.abs(turned(clause, estimate.value) - clause.threshold),
+      scatter: known.standings.find(
+        (st) => st.quantity === quantity && atKey(st.at) === atKey(clause.at) && st.repeatability !== null,
+      )?.repeatability?.s,
+      sides: quantity === 'makes-less-share' ? null : both.map(({ figure: f }) => f!),
+      ...{ causes: known.causes, coverage: known.series.coverage },
+    }),
   };
 }
 
@@ -138,16 +145,6 @@ const estimateOf = (clause: Clause, own: CellFigure, other: CellFigure, known: K
     : own.estimate === null || other.estimate === null
       ? null
       : difference(own.estimate, other.estimate);
-
-/** Refits of each that would separate what was found from the threshold, where one refit's scatter was measured. */
-function needed(clause: Clause, estimate: Estimate, { standings }: Known): JudgedClause['needed'] {
-  const scatter = standings.find(
-    (s) => s.quantity === clause.quantity && atKey(s.at) === atKey(clause.at) && s.repeatability !== null,
-  )?.repeatability;
-  const gap = Math.abs(turned(clause, estimate.value) - clause.threshold);
-  if (scatter == null || gap === 0) return [];
-  return [0.8, 0.9].map((chance) => ({ chance, refits: runsNeeded({ s: scatter.s, difference: gap, chance }) }));
-}
 
 const turned = ({ direction }: Clause, value: number): number =>
   direction === 'lower' ? -value : direction === 'within' ? Math.abs(value) : value;

@@ -122,13 +122,17 @@ const listedWords = (words: readonly string[]): string => plain(listed(words.map
 /** What these runs could just have separated, and how many would tell what was found from the threshold. */
 function refitSpans({ clause, smallest, needed }: JudgedClause): Span[] {
   const refits = needed.map(({ chance, refits: n }): Span[] => [
-    `${n === null ? 'more than a thousand' : numberText(n, 0)} for a chance of ${numberText(chance * 100, 0)} %`,
+    `${n === null ? 'no thousand would do' : numberText(n, 0)} for a chance of ${numberText(chance * 100, 0)} %`,
   ]);
   return [
     smallest === null ? '' : ` These runs could just have separated ${sizeText(clause.quantity, smallest)}.`,
     ...(refits.length === 0
       ? []
-      : [' Refits of each that tell what was found from the threshold: ', ...listed(refits), '.']),
+      : [
+          ' If what was found is the truth, refits of each that would tell it from the threshold: ',
+          ...listed(refits),
+          '.',
+        ]),
   ].filter((span) => span !== '');
 }
 

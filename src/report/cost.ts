@@ -28,7 +28,7 @@ export function costSection(view: View, standing: Standing): Section | null {
   const electric = duty.drive === 'electric';
   const told = costs.filter(({ untold }) => untold === null);
   const worded = costs.some(({ word }) => word !== null);
-  return section(
+  const whole = section(
     `cost-${standing.oil}`.toLowerCase(),
     'What it costs on the road',
     [
@@ -83,6 +83,8 @@ export function costSection(view: View, standing: Standing): Section | null {
       },
     ],
   );
+  const oil = standing.oil === view.series.baseline.oil ? '' : ` with ${standing.oil}`;
+  return { ...whole, inIndex: `What it costs on the road${oil}` };
 }
 
 type Duty = NonNullable<View['series']['duty']>;

@@ -19,7 +19,7 @@ export function filmSection(view: View, standing: Standing): Section | null {
     return figure === undefined ? [] : [{ film, figure }];
   });
   if (rows.length === 0) return null;
-  return section(
+  const whole = section(
     `film-${oil}`.toLowerCase(),
     'Film at each one’s own temperature',
     [
@@ -49,6 +49,10 @@ export function filmSection(view: View, standing: Standing): Section | null {
       },
     ],
   );
+  return {
+    ...whole,
+    inIndex: `Film at each one’s own temperature${oil === view.series.baseline.oil ? '' : ` with ${oil}`}`,
+  };
 }
 
 const figureOf = (view: View, { cell, against }: FilmRatio) =>

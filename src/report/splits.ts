@@ -18,7 +18,9 @@ interface Parted {
 export function standingSplits(view: View, standing: Standing): Section | null {
   if (standing.quantity !== 'final-rise') return null;
   const parted = shownRows(view, standing).flatMap(({ effect }) => (effect === null ? [] : partedOf(view, effect)));
-  return splitSection(view, parted, `split-${standing.oil}`.toLowerCase());
+  const whole = splitSection(view, parted, `split-${standing.oil}`.toLowerCase());
+  const oil = standing.oil === view.series.baseline.oil ? '' : ` with ${standing.oil}`;
+  return whole === null ? null : { ...whole, inIndex: `Makes less, sheds more${oil}` };
 }
 
 /** The same on the sheet of one article, whatever it was compared with. */

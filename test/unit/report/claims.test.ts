@@ -92,7 +92,7 @@ describe('the page of claims', () => {
 
   it('says what the runs could have separated, and how many would tell', () => {
     expect(wordsIn(claimsPage, 'CL-2')).toContain(
-      'These runs could just have separated 8.0 W. Refits of each that tell what was found from the threshold: 5 for a chance of 80 % and more than a thousand for a chance of 90 %.',
+      'These runs could just have separated 8.0 W. If what was found is the truth, refits of each that would tell it from the threshold: 5 for a chance of 80 % and no thousand would do for a chance of 90 %.',
     );
   });
 
