@@ -17,16 +17,12 @@ export function claimsSpec(data: ClaimsData, width: Width): Spec {
   const ends = data.rows.flatMap(({ value, low, high, thresholds }) => [value, low, high, ...thresholds]);
   const axis = roundAxis([0, ...ends], width === 'wide' ? 5 : 4, 'values');
   const panel: Panel = { left: names + 14, width: whole - names - words - 28, top: top - 8, bottom, axis };
-  const rows = data.rows.map((row, i) => ({ ...row, y: top + (i + 0.5) * rowHeight - 4 }));
+  const rows = data.rows.map((row, i) => ({ ...row, y: top + (i + 0.5) * rowHeight + (width === 'wide' ? -4 : 6) }));
   return spec(sheet, [
     ground(sheet, panel, data.xTitle, room),
     upright(sheet, panel, 0),
-    thresholds(sheet, panel, rows, rowHeight),
-    rowNames(
-      sheet,
-      rows.map(({ y, label, detail, short }) => ({ y, label, detail: width === 'wide' ? detail : short })),
-      names,
-    ),
+    thresholds(sheet, panel, rows, width === 'wide' ? rowHeight : 28),
+    width === 'wide' ? rowNames(sheet, rows, names) : overhead(sheet, rows, whole),
     bars(sheet, panel, rows),
     width === 'wide'
       ? textLayer(
@@ -39,11 +35,29 @@ export function claimsSpec(data: ClaimsData, width: Width): Spec {
 }
 
 const top = 12;
-/** On a phone the words stand in the table only. */
+/** On a phone a row has its name and its word over it. */
 const rooms = {
   wide: { names: 186, rowHeight: 38, words: 92 },
-  narrow: { names: 74, rowHeight: 42, words: 10 },
+  narrow: { names: 0, rowHeight: 58, words: 10 },
 } as const;
+
+/** Claim and pair on the left, the word on the right, over the interval. */
+const overhead = (
+  sheet: Plot,
+  rows: readonly (ClaimsData['rows'][number] & { readonly y: number })[],
+  whole: number,
+): Layer[] => [
+  ...textLayer(
+    sheet,
+    rows.map(({ y, label, detail }): Label => [0, y - 17, `${label}  ${detail}`]),
+    { align: 'left' },
+  ),
+  ...textLayer(
+    sheet,
+    rows.map(({ y, word }): Label => [whole - 1, y - 17, word]),
+    { align: 'right' },
+  ),
+];
 
 const upright = (sheet: Plot, panel: Panel, value: number): Layer => {
   const x = along(panel, value);

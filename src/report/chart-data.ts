@@ -82,8 +82,6 @@ export interface ClaimsData {
   readonly rows: readonly {
     readonly label: string;
     readonly detail: string;
-    /** Stands for the detail where there is little room. */
-    readonly short: string;
     readonly mark: number;
     readonly value: number;
     readonly low: number;

@@ -63,7 +63,6 @@ const dataOf = (view: View, unit: string, list: readonly Drawn[]): ClaimsData =>
     return {
       label: held.claim.id,
       detail: pairWords(view, clause),
-      short: clause.subject.article,
       mark: view.marks.get(clause.subject.article) ?? 0,
       value: at(value),
       low: at(interval[0]),

@@ -129,7 +129,6 @@ function asked(
   return {
     label,
     detail,
-    short: `P${String(mark)}`,
     mark,
     value,
     low: value - 1.8,
