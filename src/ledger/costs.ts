@@ -1,8 +1,8 @@
 import type { ComparedSeries } from '../trial/compared.ts';
-import type { Cost } from '../trial/consequences.ts';
 import type { Series } from '../trial/book.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { writeNumber } from '../quantity/write.ts';
+import { filesOfRuns } from './files.ts';
 import type { SheetFigure } from './oils.ts';
 
 /** What differences in spin power come to over the duty of the series: from the battery or the socket, or as fuel. */
@@ -13,7 +13,7 @@ export const costFigures = (record: SeriesRecord, compared: ComparedSeries): She
     const shared = {
       subject: { cell: cost.cell, against: cost.against },
       file: record.series.file,
-      files: [record.series.file, ...filesOf(record, cost)],
+      files: [record.series.file, ...filesOfRuns(record, cost.runs)],
       at: { sump_K: cost.sump_K },
       method: 'compare/cost',
       given: [],
@@ -36,10 +36,3 @@ export const dutyWords = ({ mix }: NonNullable<Series['duty']>): string =>
         `${writeNumber(share * 100, 0)} %${i === 0 ? ' of the time' : ''} at ${writeNumber(speed_m_s * 3.6, 0)} km/h`,
     )
     .join(', ');
-
-const filesOf = (record: SeriesRecord, { runs }: Cost): string[] =>
-  runs.flatMap((id) => {
-    const run = record.runs.find((r) => r.id === id);
-    const log = record.logs.get(id)?.file;
-    return run === undefined ? [] : [run.file, ...(log === undefined ? [] : [log])];
-  });

@@ -5,6 +5,7 @@ import { quantityKinds, shownDifference, type QuantityName } from '../trial/figu
 import { standardUncertainty } from '../quantity/estimate.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { figureId, type FigureName, type Naming } from './ids.ts';
+import { filesOfRuns } from './files.ts';
 import type { SheetFigure } from './oils.ts';
 
 /** Interaction of article and fill at the same litres, and what a quantity does with the level in each of two articles. */
@@ -51,11 +52,7 @@ const sheet = ({ estimate, trials, runs, indicative }: Contrast, record: SeriesR
   estimate,
   trials,
   file: record.series.file,
-  files: runs.flatMap((id) => {
-    const run = record.runs.find((r) => r.id === id);
-    const log = record.logs.get(id)?.file;
-    return run === undefined ? [] : [run.file, ...(log === undefined ? [] : [log])];
-  }),
+  files: filesOfRuns(record, runs),
   relation: 'difference',
   notes: indicative.map((why) => `indicative: ${why}`),
 });

@@ -1,11 +1,11 @@
 import { writeNumber } from '../quantity/write.ts';
 import { standardUncertainty } from '../quantity/estimate.ts';
 import type { CellFigure, ComparedSeries } from '../trial/compared.ts';
-import type { FilmRatio } from '../trial/consequences.ts';
 import type { Cell, Given } from '../trial/derived.ts';
 import { quantityKinds, shown, shownDifference } from '../trial/figures.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { figureId, sameCell, type Naming } from './ids.ts';
+import { filesOfRuns } from './files.ts';
 import type { SheetFigure } from './oils.ts';
 
 /** Films against those of the baseline, each at its own running temperature: model estimates, as bands. */
@@ -13,7 +13,7 @@ export const filmFigures = (record: SeriesRecord, compared: ComparedSeries, nami
   compared.films.map((film): SheetFigure => ({
     subject: { cell: film.cell, against: film.against },
     file: record.series.file,
-    files: filesOf(record, film),
+    files: filesOfRuns(record, film.runs),
     quantity: 'film-ratio',
     at: { sump_K: 'own' },
     estimate: null,
@@ -27,13 +27,6 @@ export const filmFigures = (record: SeriesRecord, compared: ComparedSeries, nami
       'one film alone is known to ± 40 % at most; this is the ratio of two on one axle',
     ],
   }));
-
-const filesOf = (record: SeriesRecord, film: FilmRatio): string[] =>
-  film.runs.flatMap((id) => {
-    const run = record.runs.find((r) => r.id === id);
-    const log = record.logs.get(id)?.file;
-    return run === undefined ? [] : [run.file, ...(log === undefined ? [] : [log])];
-  });
 
 function givenOf(cell: Cell, cells: readonly CellFigure[], naming: Naming): Given[] {
   const quantity = 'final-temperature';

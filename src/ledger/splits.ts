@@ -1,9 +1,10 @@
 import { standardUncertainty } from '../quantity/estimate.ts';
-import type { CellFigure, ComparedSeries, CoverBound, Split } from '../trial/compared.ts';
+import type { CellFigure, ComparedSeries, CoverBound } from '../trial/compared.ts';
 import type { Cell, Given } from '../trial/derived.ts';
 import { quantityKinds, shown, shownDifference } from '../trial/figures.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { figureId, sameCell, type Naming } from './ids.ts';
+import { filesOfRuns } from './files.ts';
 import type { SheetFigure } from './oils.ts';
 
 /** Both parts of every split difference in final rise, and the share of the heat made where the whole is separated. */
@@ -12,7 +13,7 @@ export function splitFigures(record: SeriesRecord, compared: ComparedSeries, nam
     const shared = {
       subject: { cell: split.cell, against: split.against },
       file: record.series.file,
-      files: filesOf(record, split),
+      files: filesOfRuns(record, split.runs),
       at: {},
       relation: 'log-mean-rise',
       method: 'compare/split',
@@ -48,13 +49,6 @@ const coverFigure = (
   relation: 'cover-share',
   method: 'compare/cover-share',
 });
-
-const filesOf = (record: SeriesRecord, split: Split): string[] =>
-  split.runs.flatMap((id) => {
-    const run = record.runs.find((r) => r.id === id);
-    const log = record.logs.get(id)?.file;
-    return run === undefined ? [] : [run.file, ...(log === undefined ? [] : [log])];
-  });
 
 const givenOf = (cell: Cell, cells: readonly CellFigure[], naming: Naming): Given[] =>
   (['final-rise', 'heat-made'] as const).flatMap((quantity) => {

@@ -1,11 +1,10 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /** What the oil itself costs a bearing: drag in a bath, and the classical two-branch law. Constants recalled. */
 
 const perNmm = 1e-3;
 const rpm = 30 / Math.PI;
 const script = 'computed by an independent script from recalled constants';
-const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 
 export type Drag = {
   readonly bore_m: number;
@@ -125,7 +124,7 @@ export const bearingViscousRelation: Relation<Classical> = {
     if (!(f0 > 0 && meanDiameter_m > 0 && speed_rad_s >= 0 && nu_m2_s > 0)) return null;
     const product = nu_m2_s * 1e6 * speed_rad_s * rpm;
     const dm3 = (meanDiameter_m * 1e3) ** 3;
-    return finite((product >= 2000 ? 1e-7 * product ** (2 / 3) : 160e-7) * f0 * dm3 * perNmm);
+    return finiteOrNull((product >= 2000 ? 1e-7 * product ** (2 / 3) : 160e-7) * f0 * dm3 * perNmm);
   },
 };
 
@@ -147,5 +146,5 @@ export const bearingLoadRelation: Relation<Loaded> = {
     { source: script, seen: 'computed', inputs: { f1: 4e-4, load_N: 9600, meanDiameter_m: 0.0535 }, printed: '205.44' },
   ],
   of: ({ f1, load_N, meanDiameter_m }) =>
-    f1 >= 0 && load_N >= 0 && meanDiameter_m > 0 ? finite(f1 * load_N * meanDiameter_m) : null,
+    f1 >= 0 && load_N >= 0 && meanDiameter_m > 0 ? finiteOrNull(f1 * load_N * meanDiameter_m) : null,
 };

@@ -1,10 +1,9 @@
 import { churnedSurface_m2, type Churned } from './churning.ts';
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /** Other laws of churning and of discs, recalled: they show how far apart such laws lie. None is a default. */
 
 const script = 'computed by an independent script from recalled constants';
-const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 
 /** Torque of a gear by the chord that dips, three branches of Reynolds number, N·m; null where the gear does not dip. */
 export function chordChurning_Nm(of: Churned): number | null {
@@ -13,7 +12,7 @@ export function chordChurning_Nm(of: Churned): number | null {
   const chord_m = 2 * Math.sqrt(dip_m * (2 * R - dip_m));
   const Re = (omega * R * chord_m) / nu_m2_s;
   const C = Re < 2000 ? 20 / Re : Re < 1e5 ? 8.6e-4 * Re ** (1 / 3) : 5e8 / Re ** 2;
-  return finite(0.5 * of.density_kg_m3 * omega ** 2 * R ** 3 * churnedSurface_m2(of) * C);
+  return finiteOrNull(0.5 * of.density_kg_m3 * omega ** 2 * R ** 3 * churnedSurface_m2(of) * C);
 }
 
 type Bath = {
@@ -53,7 +52,7 @@ export const hydraulicTorqueRelation: Relation<Bath> = {
     if (!(dip_m >= 0 && otherDip_m >= 0 && width_m > 0 && pitchSpeed_m_s >= 0)) return null;
     const dips = (dip_m + otherDip_m) / 0.01;
     const C1 = 0.063 * dips + 0.0128 * (width_m / 0.01) ** 3;
-    return finite(shape * C1 * Math.exp(((dips / 80 + 0.2) * pitchSpeed_m_s) / 10));
+    return finiteOrNull(shape * C1 * Math.exp(((dips / 80 + 0.2) * pitchSpeed_m_s) / 10));
   },
 };
 
@@ -67,7 +66,7 @@ const disc = (
   source: 'karman1921',
   grade: 'VC',
   checks: [{ source: script, seen: 'computed', inputs: { Re: check[0] }, printed: check[1] }],
-  of: ({ Re }) => (Re > 0 ? finite(of(Re)) : null),
+  of: ({ Re }) => (Re > 0 ? finiteOrNull(of(Re)) : null),
 });
 export const freeDiscLaminarRelation = disc(
   {
@@ -107,7 +106,8 @@ export const enclosedDiscRelation: Relation<{ readonly Re: number; readonly gapR
   source: 'dailyNece1960',
   grade: 'U',
   checks: [{ source: script, seen: 'computed', inputs: { Re: 1e5, gapRatio: 0.1 }, printed: '0.0092939798' }],
-  of: ({ Re, gapRatio }) => (Re > 0 && gapRatio > 0 ? finite(Math.max(...enclosedRegimes({ Re, gapRatio }))) : null),
+  of: ({ Re, gapRatio }) =>
+    Re > 0 && gapRatio > 0 ? finiteOrNull(Math.max(...enclosedRegimes({ Re, gapRatio }))) : null,
 };
 
 /** The four regimes in their order; the largest governs. */

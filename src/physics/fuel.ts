@@ -1,4 +1,4 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /**
  * What watts cost. Marginal factors: what one more watt takes, not what the whole car takes a watt. A factor has its source
@@ -14,7 +14,6 @@ export const fuelFactors = {
 export const co2OfGallon_g = { petrol: 8887, diesel: 10180 } as const;
 
 const script = 'computed by an independent script';
-const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 const drive = { power_W: 500, speed_m_s: 25 };
 const power = input('power_W', 'ΔP', 'power more or less at the pinion', 'W');
 const speed = input('speed_m_s', 'v', 'road speed', 'km/h');
@@ -31,7 +30,7 @@ export const energyPerDistanceRelation: Relation<{ readonly power_W: number; rea
   source: 'definition',
   grade: 'V2',
   checks: [{ source: `500 W at 90 km/h, ${script}`, seen: 'computed', inputs: drive, printed: '0.55555556' }],
-  of: ({ power_W, speed_m_s }) => (speed_m_s > 0 ? finite(power_W / speed_m_s) : null),
+  of: ({ power_W, speed_m_s }) => (speed_m_s > 0 ? finiteOrNull(power_W / speed_m_s) : null),
 };
 
 type Fuel = { readonly power_W: number; readonly speed_m_s: number; readonly perEnergy_m3_J: number };
@@ -63,7 +62,7 @@ export const fuelPerDistanceRelation: Relation<Fuel> = {
     },
   ],
   of: ({ power_W, speed_m_s, perEnergy_m3_J }) =>
-    speed_m_s > 0 && perEnergy_m3_J > 0 ? finite((perEnergy_m3_J * power_W) / speed_m_s) : null,
+    speed_m_s > 0 && perEnergy_m3_J > 0 ? finiteOrNull((perEnergy_m3_J * power_W) / speed_m_s) : null,
 };
 
 export const co2PerDistanceRelation: Relation<{ readonly fuel_m2: number; readonly co2_kg_m3: number }> = {
@@ -104,7 +103,7 @@ export const co2PerDistanceRelation: Relation<{ readonly fuel_m2: number; readon
       printed: '120',
     },
   ],
-  of: ({ fuel_m2, co2_kg_m3 }) => finite(fuel_m2 * co2_kg_m3),
+  of: ({ fuel_m2, co2_kg_m3 }) => finiteOrNull(fuel_m2 * co2_kg_m3),
 };
 
 type Electric = { readonly power_W: number; readonly speed_m_s: number; readonly driveEfficiency: number };
@@ -130,7 +129,7 @@ export const electricPerDistanceRelation: Relation<Electric> = {
     },
   ],
   of: ({ power_W, speed_m_s, driveEfficiency }) =>
-    speed_m_s > 0 && driveEfficiency > 0 ? finite(power_W / (driveEfficiency * speed_m_s)) : null,
+    speed_m_s > 0 && driveEfficiency > 0 ? finiteOrNull(power_W / (driveEfficiency * speed_m_s)) : null,
 };
 
 /** One stretch of a duty: its share of the time, the power more or less, and the road speed. */
@@ -150,7 +149,7 @@ export interface Duty {
 export function dutyEnergy_J_m(duty: readonly Duty[]): number | null {
   const way = duty.reduce((sum, { share, speed_m_s }) => sum + share * speed_m_s, 0);
   const energy = duty.reduce((sum, { share, power_W }) => sum + share * power_W, 0);
-  return way > 0 ? finite(energy / way) : null;
+  return way > 0 ? finiteOrNull(energy / way) : null;
 }
 
 /** Miles a US gallon after so much more fuel a distance: a reciprocal, never added or averaged. Null where nothing is left. */

@@ -1,9 +1,8 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /** Efficiency of a crossed-axis mesh, and friction terms of cylindrical gears. For plausibility: friction is known to ± 40 %. */
 
 const script = 'computed by an independent script';
-const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 
 export type Mesh = {
   readonly friction: number;
@@ -25,7 +24,8 @@ const hypoid: Mesh = {
   ...{ friction: 0.05, pressureAngle_rad: degrees(20) },
   ...{ pinionSpiral_rad: degrees(50), ringSpiral_rad: degrees(30) },
 };
-const share = (above: number, below: number): number | null => (above > 0 && below > 0 ? finite(above / below) : null);
+const share = (above: number, below: number): number | null =>
+  above > 0 && below > 0 ? finiteOrNull(above / below) : null;
 
 export const meshDriveRelation: Relation<Mesh> = {
   id: 'mesh-drive',
@@ -91,7 +91,7 @@ export const meshSlidingRelation: Relation<Spirals> = {
     },
   ],
   of: ({ pinionSpiral_rad, ringSpiral_rad }) =>
-    finite(Math.cos(pinionSpiral_rad) * (Math.tan(pinionSpiral_rad) - Math.tan(ringSpiral_rad))),
+    finiteOrNull(Math.cos(pinionSpiral_rad) * (Math.tan(pinionSpiral_rad) - Math.tan(ringSpiral_rad))),
 };
 
 type MeanFriction = {
@@ -135,7 +135,9 @@ export const meanFrictionRelation: Relation<MeanFriction> = {
   of: (of) => {
     const loaded = (of.lineLoad_N_m * 1e-3) / (of.sumSpeed_m_s * of.curvature_m * 1e3);
     if (!(loaded > 0 && of.viscosity_Pa_s > 0 && of.Ra_m > 0)) return null;
-    return finite(0.048 * loaded ** 0.2 * (of.viscosity_Pa_s * 1e3) ** -0.05 * (of.Ra_m * 1e6) ** 0.25 * of.oilFactor);
+    return finiteOrNull(
+      0.048 * loaded ** 0.2 * (of.viscosity_Pa_s * 1e3) ** -0.05 * (of.Ra_m * 1e6) ** 0.25 * of.oilFactor,
+    );
   },
 };
 
@@ -174,7 +176,7 @@ export const lossFactorRelation: Relation<LossFactor> = {
   ],
   of: ({ pinionTeeth, gearRatio, helix_rad, approach, recess }) =>
     pinionTeeth > 0 && gearRatio > 0 && Math.cos(helix_rad) > 0
-      ? finite(
+      ? finiteOrNull(
           ((Math.PI * (gearRatio + 1)) / (pinionTeeth * gearRatio * Math.cos(helix_rad))) *
             (1 - approach - recess + approach ** 2 + recess ** 2),
         )
@@ -211,6 +213,6 @@ export const meshCoefficientRelation: Relation<MeshCoefficient> = {
   ],
   of: ({ nu_m2_s, loadIntensity_Pa, pitchSpeed_m_s }) =>
     nu_m2_s > 0 && loadIntensity_Pa > 0 && pitchSpeed_m_s > 0
-      ? finite(((nu_m2_s * 1e6) ** -0.223 * (loadIntensity_Pa * 1e-6) ** -0.4) / (3.239 * pitchSpeed_m_s ** 0.7))
+      ? finiteOrNull(((nu_m2_s * 1e6) ** -0.223 * (loadIntensity_Pa * 1e-6) ** -0.4) / (3.239 * pitchSpeed_m_s ** 0.7))
       : null,
 };

@@ -1,10 +1,9 @@
-import { input, output, type Relation } from './relation.ts';
+import { finiteOrNull, input, output, type Relation } from './relation.ts';
 
 /** What a warm surface gives off to large surroundings: a painted casting more than free air takes, a machined one next to nothing. */
 
 /** W/(m²·K⁴), exact since 2019 (CODATA). */
 export const stefanBoltzmann = 5.670374419e-8;
-const finite = (x: number): number | null => (Number.isFinite(x) ? x : null);
 const script = 'computed by an independent script';
 
 const surface = input('surface_K', 'Ts', 'temperature of the surface', '°C');
@@ -36,7 +35,8 @@ export const blackBodyRelation: Relation<{ readonly surface_K: number; readonly 
       within: { relative: 0.003, why: 'the book reckons with 273' },
     },
   ],
-  of: ({ surface_K, emissivity: e }) => (surface_K > 0 && e >= 0 ? finite(e * stefanBoltzmann * surface_K ** 4) : null),
+  of: ({ surface_K, emissivity: e }) =>
+    surface_K > 0 && e >= 0 ? finiteOrNull(e * stefanBoltzmann * surface_K ** 4) : null,
 };
 
 type Radiating = { readonly surface_K: number; readonly around_K: number; readonly emissivity: number };
@@ -66,7 +66,7 @@ export const radiationRelation: Relation<Radiating> = {
     },
   ],
   of: ({ surface_K: s, around_K: a, emissivity: e }) =>
-    s > 0 && a > 0 && e >= 0 ? finite(e * stefanBoltzmann * (s + a) * (s ** 2 + a ** 2)) : null,
+    s > 0 && a > 0 && e >= 0 ? finiteOrNull(e * stefanBoltzmann * (s + a) * (s ** 2 + a ** 2)) : null,
 };
 
 export const radiationCubicRelation: Relation<Radiating> = {
@@ -89,5 +89,5 @@ export const radiationCubicRelation: Relation<Radiating> = {
     },
   ],
   of: ({ surface_K: s, around_K: a, emissivity: e }) =>
-    s > 0 && a > 0 && e >= 0 ? finite(0.23e-6 * e * ((s + a) / 2) ** 3) : null,
+    s > 0 && a > 0 && e >= 0 ? finiteOrNull(0.23e-6 * e * ((s + a) / 2) ** 3) : null,
 };
