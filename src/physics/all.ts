@@ -2,6 +2,7 @@ import { airShareByLevelRelation } from './air-in-oil.ts';
 import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
 import { bubbleReynoldsRelation, riseCleanRelation, riseRigidRelation, riseTimeRelation } from './bubble-rise.ts';
 import { cleanBubblesRelation, measuredBubblesRelation, rigidBubblesRelation } from './bubbly-viscosity.ts';
+import { airConductivityRelation, airPrandtlRelation, airViscosityRelation } from './air.ts';
 import {
   carriedFlowRelation,
   carryBoundaryLayerRelation,
@@ -16,6 +17,11 @@ import { dropDragRelation, dropReynoldsRelation, speedLostRelation } from './dro
 import { dynamicViscosityRelation } from './dynamic-viscosity.ts';
 import { filmChangeRelation, lambdaRelation, thermalFilmRelation } from './film-ratio.ts';
 import { centralFilmRelation, leastFilmRelation, lineFilmRelation, lineFilmSecondRelation } from './film.ts';
+import { airReynoldsRelation, filmCoefficientRelation } from './film-coefficient.ts';
+import { bestFinGapRelation, bestGapFilmRelation } from './fin-gap.ts';
+import { finnedWallRelation, ringFinRelation, straightFinRelation } from './fins.ts';
+import { crossFlowRelation, flatPlateRelation, hilpertRelation, zukauskasRelation } from './forced-convection.ts';
+import { freeCylinderRelation, freePlateRelation, rayleighRelation } from './free-convection.ts';
 import { immersionRelation, levelRelation, tiltDropRelation } from './immersion.ts';
 import {
   flatWallForceRelation,
@@ -28,6 +34,7 @@ import { finalRelation, oneStoreRelation, remainingRiseRelation, timeToLimitRela
 import { lifeByActivationRelation, lifeRatioRelation } from './oil-life.ts';
 import { lossRelation, shaftPowerRelation } from './power.ts';
 import { alphaMineralRelation, alphaPaoRelation, alphaRelation } from './pressure-viscosity.ts';
+import { radiationByCubeRelation, radiationRelation, surfaceHeatRelation } from './radiation.ts';
 import type { Relation } from './relation.ts';
 import { logMeanRelation } from './rise-split.ts';
 import { mostOnRollerRelation, rollerLoadRelation } from './roller-film.ts';
@@ -46,6 +53,7 @@ import { longZRelation, shortZRelation, thinOilRelation, viscosityFromZRelation 
 import { viscosityRelation, viscositySlopeRelation } from './viscosity.ts';
 import { housingGrowthRelation, volumeGrowthRelation } from './volume-growth.ts';
 import { fallingFilmRelation, filmReynoldsRelation } from './wall-film.ts';
+import { wallSeriesRelation } from './wall-series.ts';
 import { halfAngleRelation, immersedFaceRelation } from './wetted.ts';
 
 /** The chapters of the method page, each with its relations in reading order. */
@@ -159,6 +167,32 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       slowConstantRelation,
       logMeanRelation,
       coverShareRelation,
+    ],
+  },
+  {
+    title: 'Heat to the air',
+    relations: [
+      airViscosityRelation,
+      airConductivityRelation,
+      airPrandtlRelation,
+      rayleighRelation,
+      freePlateRelation,
+      freeCylinderRelation,
+      airReynoldsRelation,
+      crossFlowRelation,
+      zukauskasRelation,
+      hilpertRelation,
+      flatPlateRelation,
+      filmCoefficientRelation,
+      radiationRelation,
+      radiationByCubeRelation,
+      surfaceHeatRelation,
+      wallSeriesRelation,
+      straightFinRelation,
+      ringFinRelation,
+      finnedWallRelation,
+      bestFinGapRelation,
+      bestGapFilmRelation,
     ],
   },
 ];

@@ -174,6 +174,47 @@ export const sources = {
     'the abstract was read; the film is that of H. K. Moffatt, J. Mécanique 16 (1977)',
   ),
   schillerNaumann: reference('memory', 'Schiller, Naumann', null, 'Drag coefficient of a sphere at moderate speed'),
+  sutherland: reference(
+    'memory',
+    'W. Sutherland',
+    1893,
+    'The viscosity of gases and molecular force',
+    'constants of air as handbooks give them; the ideal gas; held against air of Incropera & DeWitt, Table A.4',
+  ),
+  churchillChu1975: reference(
+    'seen',
+    'S. W. Churchill, H. H. S. Chu',
+    1975,
+    'Correlating equations for laminar and turbulent free convection',
+    'Int. J. Heat Mass Transfer 18, pages 1049 and 1323',
+  ),
+  churchillBernstein1977: reference(
+    'seen',
+    'S. W. Churchill, M. Bernstein',
+    1977,
+    'A correlating equation for forced convection from gases and liquids to a circular cylinder in crossflow',
+  ),
+  zukauskas1972: reference('seen', 'A. Zukauskas', 1972, 'Heat transfer from tubes in crossflow'),
+  hilpert1933: reference(
+    'memory',
+    'R. Hilpert',
+    1933,
+    'Wärmeabgabe von geheizten Drähten und Rohren im Luftstrom',
+    'constants as Incropera & DeWitt give them',
+  ),
+  barCohen1984: reference(
+    'seen',
+    'A. Bar-Cohen, W. M. Rohsenow',
+    1984,
+    'Thermally optimum spacing of vertical, natural convection cooled, parallel plates',
+  ),
+  iso14179part2: reference(
+    'memory',
+    'ISO',
+    2001,
+    'ISO/TR 14179-2, thermal capacity of gear drives',
+    'its term of radiation only',
+  ),
   cfr1037: reference('published', 'US EPA', null, '40 CFR 1037.560, axle efficiency test'),
 } as const satisfies Readonly<Record<string, Reference>>;
 

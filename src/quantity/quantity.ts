@@ -22,6 +22,7 @@ export type Dimension =
   | 'specific-heat'
   | 'conductance'
   | 'conductivity'
+  | 'film-coefficient'
   | 'voltage'
   | 'energy'
   | 'energy-per-distance'
@@ -31,7 +32,7 @@ export type Dimension =
   | 'expansion'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/Pa, N/m, 1/K, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), W/(m²·K), V, J, J/m, Pa·s, 1/Pa, N/m, 1/K, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;

@@ -34,6 +34,7 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     'specific-heat': { noun: 'a specific heat', units: ['J/(kg·K)', 'kJ/(kg·K)'] },
     conductance: { noun: 'a heat shed per kelvin', units: ['W/K', 'Btu/(h·°F)'] },
     conductivity: { noun: 'a thermal conductivity', units: ['W/(m·K)', 'Btu/(h·ft·°F)'] },
+    'film-coefficient': { noun: 'a film coefficient', units: ['W/(m²·K)', 'Btu/(h·ft²·°F)'] },
     voltage: { noun: 'a voltage', units: ['V', 'mV'] },
     energy: { noun: 'an energy', units: ['kWh', 'MJ'] },
     'energy-per-distance': { noun: 'an energy per distance', units: ['kWh/100 km', 'Wh/km'] },

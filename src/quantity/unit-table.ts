@@ -196,6 +196,10 @@ export const units: readonly Unit[] = [
     si('W/(m·K)', 1, 'W/(m.K)', brochure, 'W/m/K|W/mK|W/m·K|W/(mK)|W/(m·°C)'),
     us('Btu/(h·ft·°F)', (btu * 1.8) / 3600 / foot, '[Btu_IT]/(h.[ft_i].[degR])', sp811, 'BTU/(h·ft·°F)|Btu/(hr·ft·°F)'),
   ]),
+  ...of('film-coefficient', [
+    si('W/(m²·K)', 1, 'W/(m2.K)', brochure, 'W/m²/K|W/m²K|W/m²·K|W/(m²K)|W/(m²·°C)'),
+    us('Btu/(h·ft²·°F)', (btu * 1.8) / 3600 / foot ** 2, '[Btu_IT]/(h.[sft_i].[degR])', sp811, 'BTU/(h·ft²·°F)'),
+  ]),
   ...of('voltage', [si('V', 1, 'V', brochure, 'volt|volts'), si('mV', 1e-3, 'mV', brochure, 'millivolt|millivolts')]),
   ...of('energy', [
     si('J', 1, 'J', brochure, 'joule|joules'),

@@ -35,6 +35,7 @@ describe('units of the bench (NIST SP 811, 2008, Appendix B; exact definitions, 
     { id: 'pressure–viscosity coefficient', from: '1/GPa', to: '1/Pa', printed: 1e-9 },
     { id: 'gigapascal', from: 'GPa', to: 'MPa', printed: 1000 },
     { id: 'surface tension', from: 'dyn/cm', to: 'mN/m', printed: 1 },
+    { id: 'film coefficient', from: 'Btu/(h·ft²·°F)', to: 'W/(m²·K)', printed: 5.678263341113488 },
     { id: 'horsepower, electric', from: 'hp (electric)', to: 'W', printed: 746 },
   ])('$id: 1 $from is $printed $to', ({ from, to, printed }) => {
     expect(relative(inUnits(from, to), printed)).toBeLessThan(1e-12);
