@@ -18,7 +18,7 @@ import { dynamicViscosityRelation } from './dynamic-viscosity.ts';
 import { filmChangeRelation, lambdaRelation, thermalFilmRelation } from './film-ratio.ts';
 import { centralFilmRelation, leastFilmRelation, lineFilmRelation, lineFilmSecondRelation } from './film.ts';
 import { airReynoldsRelation, filmCoefficientRelation } from './film-coefficient.ts';
-import { bestFinGapRelation, bestGapFilmRelation } from './fin-gap.ts';
+import { optimumFinGapRelation, optimumGapFilmRelation } from './fin-gap.ts';
 import { finnedWallRelation, ringFinRelation, straightFinRelation } from './fins.ts';
 import { crossFlowRelation, flatPlateRelation, hilpertRelation, zukauskasRelation } from './forced-convection.ts';
 import { freeCylinderRelation, freePlateRelation, rayleighRelation } from './free-convection.ts';
@@ -191,8 +191,8 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       straightFinRelation,
       ringFinRelation,
       finnedWallRelation,
-      bestFinGapRelation,
-      bestGapFilmRelation,
+      optimumFinGapRelation,
+      optimumGapFilmRelation,
     ],
   },
 ];

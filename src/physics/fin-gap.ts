@@ -1,8 +1,8 @@
 import { allAbove0, answer } from './answer.ts';
 import { input, output, type Relation } from './relation.ts';
 
-/** Nusselt number of the gap, with its width as length, where the gap is best. */
-const nusseltAtBest = 1.307;
+/** Nusselt number of the gap, with its width as length, where the gap is the optimum. */
+const nusseltAtOptimum = 1.307;
 
 interface Gap {
   /** Along the fins, upright. */
@@ -20,16 +20,16 @@ interface Gap {
  * range        upright fins of one temperature in still air
  * source       barCohen1984      check: circulated solution of the upright heat sink, 0.18 m: 7.5 mm
  */
-export const bestFinGap_m = (at: Gap): number | null =>
+export const optimumFinGap_m = (at: Gap): number | null =>
   allAbove0(at.length_m, at.rayleigh) ? answer((2.714 * at.length_m) / at.rayleigh ** 0.25) : null;
 
-/** Film coefficient in the best gap, h = 1.307 k/S [W/(m²·K)]; null unless conductivity and gap are above 0. */
-export const bestGapFilm_W_m2K = (at: { conductivity_W_mK: number; gap_m: number }): number | null =>
-  allAbove0(at.conductivity_W_mK, at.gap_m) ? answer((nusseltAtBest * at.conductivity_W_mK) / at.gap_m) : null;
+/** Film coefficient in the optimum gap, h = 1.307 k/S [W/(m²·K)]; null unless conductivity and gap are above 0. */
+export const optimumGapFilm_W_m2K = (at: { conductivity_W_mK: number; gap_m: number }): number | null =>
+  allAbove0(at.conductivity_W_mK, at.gap_m) ? answer((nusseltAtOptimum * at.conductivity_W_mK) / at.gap_m) : null;
 
-export const bestFinGapRelation: Relation<Readonly<Record<keyof Gap, number>>> = {
+export const optimumFinGapRelation: Relation<Readonly<Record<keyof Gap, number>>> = {
   id: 'fin-gap',
-  title: 'Best gap between upright fins in still air',
+  title: 'Optimum gap between upright fins in still air',
   formula: { latex: String.raw`S=\frac{2.714\,L}{\mathrm{Ra}_L^{1/4}}`, plain: 'S = 2.714 L/Ra^(1/4)' },
   symbols: [
     input('length_m', 'L', 'length of the fins, upright', 'm'),
@@ -48,16 +48,16 @@ export const bestFinGapRelation: Relation<Readonly<Record<keyof Gap, number>>> =
       unit: 'mm',
     },
   ],
-  of: (at) => bestFinGap_m(at),
+  of: (at) => optimumFinGap_m(at),
 };
 
-export const bestGapFilmRelation: Relation<{ readonly conductivity_W_mK: number; readonly gap_m: number }> = {
+export const optimumGapFilmRelation: Relation<{ readonly conductivity_W_mK: number; readonly gap_m: number }> = {
   id: 'fin-gap-film',
-  title: 'Film coefficient in the best gap',
+  title: 'Film coefficient in the optimum gap',
   formula: { latex: String.raw`h=\frac{1.307\,k}{S}`, plain: 'h = 1.307 k/S' },
   symbols: [
     input('conductivity_W_mK', 'k', 'conductivity of air', 'W/(m·K)'),
-    input('gap_m', 'S', 'best gap between fins', 'm'),
+    input('gap_m', 'S', 'optimum gap between fins', 'm'),
     output('h', 'film coefficient', 'W/(m²·K)'),
   ],
   range: [],
@@ -72,5 +72,5 @@ export const bestGapFilmRelation: Relation<{ readonly conductivity_W_mK: number;
       within: { relative: 0.03, why: 'its gap is printed to two digits, its conductivity not at all' },
     },
   ],
-  of: (at) => bestGapFilm_W_m2K(at),
+  of: (at) => optimumGapFilm_W_m2K(at),
 };

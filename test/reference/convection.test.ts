@@ -39,8 +39,7 @@ import {
   surfaceHeat_W,
 } from '../../src/physics/radiation.ts';
 import { outsideRange } from '../../src/physics/relation.ts';
-import { agreesWithItsSources, expectNear } from './agreement.ts';
-import { answersOrNot } from './wild.ts';
+import { agreesWithItsSources, expectNear, givesAFigureOrNone } from './agreement.ts';
 
 const apart = (a: number, b: number): number => Math.abs(a / b - 1);
 
@@ -48,9 +47,9 @@ describe('air (Sutherland’s law, from memory, against a handbook table from me
   agreesWithItsSources(airViscosityRelation);
   agreesWithItsSources(airConductivityRelation);
   agreesWithItsSources(airPrandtlRelation);
-  answersOrNot(airViscosityRelation);
-  answersOrNot(airConductivityRelation);
-  answersOrNot(airPrandtlRelation);
+  givesAFigureOrNone(airViscosityRelation);
+  givesAFigureOrNone(airConductivityRelation);
+  givesAFigureOrNone(airPrandtlRelation);
 
   it.each([
     { T: 250, alpha: 15.9 },
@@ -80,10 +79,10 @@ describe('still air (Churchill & Chu 1975)', () => {
   agreesWithItsSources(freePlateRelation);
   agreesWithItsSources(freeCylinderRelation);
   agreesWithItsSources(filmCoefficientRelation);
-  answersOrNot(rayleighRelation);
-  answersOrNot(freePlateRelation);
-  answersOrNot(freeCylinderRelation);
-  answersOrNot(filmCoefficientRelation);
+  givesAFigureOrNone(rayleighRelation);
+  givesAFigureOrNone(freePlateRelation);
+  givesAFigureOrNone(freeCylinderRelation);
+  givesAFigureOrNone(filmCoefficientRelation);
 
   it('the wall of example 9.2 (Incropera & DeWitt): 7.0 W/(m²·K) and 1060 W from 0.71 × 1.02 m, all the way from its air', () => {
     const Ra = rayleigh({
@@ -135,11 +134,11 @@ describe('moving air (Churchill & Bernstein 1977, Žukauskas, Hilpert; flat plat
   agreesWithItsSources(zukauskasRelation);
   agreesWithItsSources(flatPlateRelation);
   agreesWithItsSources(airReynoldsRelation);
-  answersOrNot(crossFlowRelation);
-  answersOrNot(hilpertRelation);
-  answersOrNot(zukauskasRelation);
-  answersOrNot(flatPlateRelation);
-  answersOrNot(airReynoldsRelation);
+  givesAFigureOrNone(crossFlowRelation);
+  givesAFigureOrNone(hilpertRelation);
+  givesAFigureOrNone(zukauskasRelation);
+  givesAFigureOrNone(flatPlateRelation);
+  givesAFigureOrNone(airReynoldsRelation);
 
   it('the plate of example 7.1 (Incropera & DeWitt, from memory) loses 570 W a metre of width', () => {
     const reynolds = airReynolds({ air_m_s: 10, length_m: 0.5, nu_m2_s: 5.21e-4 })!;
@@ -217,9 +216,9 @@ describe('radiation (Incropera & DeWitt; values computed by an independent scrip
   agreesWithItsSources(radiationRelation);
   agreesWithItsSources(radiationByCubeRelation);
   agreesWithItsSources(surfaceHeatRelation);
-  answersOrNot(radiationRelation);
-  answersOrNot(radiationByCubeRelation);
-  answersOrNot(surfaceHeatRelation);
+  givesAFigureOrNone(radiationRelation);
+  givesAFigureOrNone(radiationByCubeRelation);
+  givesAFigureOrNone(surfaceHeatRelation);
 
   it.each([30, 60, 90, 120])(
     'from %i °C in 20 °C the cube of the mean misses the exact form by its rounded constant and by (ΔT/2Tm)²',

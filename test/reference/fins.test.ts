@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { scaledI, scaledK } from '../../src/physics/bessel.ts';
-import { bestFinGapRelation, bestFinGap_m, bestGapFilmRelation } from '../../src/physics/fin-gap.ts';
+import { optimumFinGapRelation, optimumFinGap_m, optimumGapFilmRelation } from '../../src/physics/fin-gap.ts';
 import {
   finDecay_1_m,
   finHeightWithTip_m,
@@ -13,8 +13,7 @@ import {
 } from '../../src/physics/fins.ts';
 import { rayleigh } from '../../src/physics/free-convection.ts';
 import { wallResistances_K_W, wallSeriesRelation, wall_W_K } from '../../src/physics/wall-series.ts';
-import { agreesWithItsSources, expectNear } from './agreement.ts';
-import { answersOrNot } from './wild.ts';
+import { agreesWithItsSources, expectNear, givesAFigureOrNone } from './agreement.ts';
 
 describe('Bessel functions of fins (mpmath 1.3, 30 digits)', () => {
   it.each([
@@ -43,13 +42,13 @@ describe('fins', () => {
   agreesWithItsSources(straightFinRelation);
   agreesWithItsSources(ringFinRelation);
   agreesWithItsSources(finnedWallRelation);
-  agreesWithItsSources(bestFinGapRelation);
-  agreesWithItsSources(bestGapFilmRelation);
-  answersOrNot(straightFinRelation);
-  answersOrNot(ringFinRelation);
-  answersOrNot(finnedWallRelation);
-  answersOrNot(bestFinGapRelation);
-  answersOrNot(bestGapFilmRelation);
+  agreesWithItsSources(optimumFinGapRelation);
+  agreesWithItsSources(optimumGapFilmRelation);
+  givesAFigureOrNone(straightFinRelation);
+  givesAFigureOrNone(ringFinRelation);
+  givesAFigureOrNone(finnedWallRelation);
+  givesAFigureOrNone(optimumFinGapRelation);
+  givesAFigureOrNone(optimumGapFilmRelation);
 
   const castFin = { film_W_m2K: 25, conductivity_W_mK: 160, thickness_m: 0.004, height_m: 0.02 };
 
@@ -88,7 +87,7 @@ describe('fins', () => {
       diffusivity_m2_s: 18.47e-6 / 0.704,
     })!;
     expectNear(Ra, 1.8e7, 0.02);
-    const gap_m = bestFinGap_m({ length_m: 0.18, rayleigh: Ra })!;
+    const gap_m = optimumFinGap_m({ length_m: 0.18, rayleigh: Ra })!;
     expect(Math.abs(gap_m - 0.0075)).toBeLessThanOrEqual(0.00005);
     expect(Math.floor(0.12 / (gap_m + 0.001))).toBe(14);
     const fin = { film_W_m2K: 4.83, conductivity_W_mK: 240, thickness_m: 0.001, height_m: 0.024 };
@@ -128,7 +127,7 @@ describe('fins', () => {
 
 describe('a wall in series (values computed by an independent script)', () => {
   agreesWithItsSources(wallSeriesRelation);
-  answersOrNot(wallSeriesRelation);
+  givesAFigureOrNone(wallSeriesRelation);
 
   const cover = {
     area_m2: 0.036,
