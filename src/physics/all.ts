@@ -1,5 +1,6 @@
 import { airShareByLevelRelation } from './air-in-oil.ts';
 import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
+import { bareSurfaceRelation } from './bare-surface.ts';
 import { bubbleReynoldsRelation, riseCleanRelation, riseRigidRelation, riseTimeRelation } from './bubble-rise.ts';
 import { cleanBubblesRelation, measuredBubblesRelation, rigidBubblesRelation } from './bubbly-viscosity.ts';
 import { airConductivityRelation, airPrandtlRelation, airViscosityRelation } from './air.ts';
@@ -187,6 +188,7 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       radiationRelation,
       radiationByCubeRelation,
       surfaceHeatRelation,
+      bareSurfaceRelation,
       wallSeriesRelation,
       straightFinRelation,
       ringFinRelation,
