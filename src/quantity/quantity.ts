@@ -26,13 +26,18 @@ export type Dimension =
   | 'voltage'
   | 'energy'
   | 'energy-per-distance'
+  | 'fuel-per-distance'
+  | 'mass-per-distance'
+  | 'distance-per-fuel'
+  | 'fuel-per-energy'
+  | 'acceleration'
   | 'dynamic-viscosity'
   | 'pressure-viscosity'
   | 'surface-tension'
   | 'expansion'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), W/(m²·K), V, J, J/m, Pa·s, 1/Pa, N/m, 1/K, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), W/(m²·K), V, J, J/m, m³/m, kg/m, m/m³, m³/J, m/s², Pa·s, 1/Pa, N/m, 1/K, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;

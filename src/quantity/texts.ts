@@ -38,6 +38,11 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     voltage: { noun: 'a voltage', units: ['V', 'mV'] },
     energy: { noun: 'an energy', units: ['kWh', 'MJ'] },
     'energy-per-distance': { noun: 'an energy per distance', units: ['kWh/100 km', 'Wh/km'] },
+    'fuel-per-distance': { noun: 'a fuel consumption', units: ['L/100 km', 'mL/km'] },
+    'mass-per-distance': { noun: 'a mass per distance', units: ['g/km', 'g/mi'] },
+    'distance-per-fuel': { noun: 'a distance per fuel', units: ['mi/US gal', 'km/L'] },
+    'fuel-per-energy': { noun: 'a fuel volume per energy', units: ['L/kWh', 'mL/kWh'] },
+    acceleration: { noun: 'an acceleration', units: ['m/s²', 'ft/s²'] },
     expansion: { noun: 'a thermal expansion', units: ['1/K', '1/°F'] },
     ratio: { noun: 'a ratio', units: ['%', '‰'] },
   };

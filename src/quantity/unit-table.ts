@@ -175,8 +175,10 @@ export const units: readonly Unit[] = [
     si('g/cm³', 1e3, 'g/cm3', brochure, 'g/cc|g/ccm'),
     si('g/mL', 1e3, 'g/mL', accepted, 'g/ml'),
     si('kg/L', 1e3, 'kg/L', accepted, 'kg/l|kg/dm³'),
+    si('g/L', 1, 'g/L', accepted, 'g/l'),
     us('lb/ft³', 0.45359237 / foot ** 3, '[lb_av]/[cft_i]', yardAndPound),
     us('lb/US gal', 0.45359237 / 3.785411784e-3, '[lb_av]/[gal_us]', gallonUS, 'lb/gal (US)'),
+    us('g/US gal', 1e-3 / 3.785411784e-3, 'g/[gal_us]', gallonUS, 'g/gal (US)'),
   ]),
   ...of('heat-capacity', [
     si('J/K', 1, 'J/K', brochure, 'J/°C'),
@@ -215,6 +217,28 @@ export const units: readonly Unit[] = [
     si('J/m', 1, 'J/m', brochure),
     si('MJ/km', 1e3, 'MJ/km', brochure),
     us('kWh/100 mi', 36e3 / mile, 'kW.h/(100.[mi_i])', product, 'kWh/100mi'),
+  ]),
+  ...of('fuel-per-distance', [
+    si('L/100 km', 1e-8, 'L/(100.km)', product, 'L/100km|l/100 km|l/100km|litres per 100 km|liters per 100 km'),
+    si('mL/km', 1e-9, 'mL/km', product, 'ml/km'),
+  ]),
+  ...of('mass-per-distance', [
+    si('g/km', 1e-6, 'g/km', product),
+    us('g/mi', 1e-3 / mile, 'g/[mi_i]', product, 'g/mile'),
+    si('kg/m', 1, 'kg/m', brochure),
+  ]),
+  ...of('distance-per-fuel', [
+    us('mi/US gal', mile / 3.785411784e-3, '[mi_i]/[gal_us]', gallonUS, 'mpg (US)|US mpg|mpg US'),
+    other('mi/imp gal', mile / 4.54609e-3, '[mi_i]/[gal_br]', gallonUK, 'mpg (imp)|imp mpg|imperial mpg|UK mpg|mpg UK'),
+    si('km/L', 1e6, 'km/L', product, 'km/l'),
+  ]),
+  ...of('fuel-per-energy', [
+    si('L/kWh', 1e-3 / 3.6e6, 'L/(kW.h)', product, 'l/kWh'),
+    si('mL/kWh', 1e-6 / 3.6e6, 'mL/(kW.h)', product, 'ml/kWh'),
+  ]),
+  ...of('acceleration', [
+    si('m/s²', 1, 'm/s2', brochure, 'm/s/s'),
+    us('ft/s²', foot, '[ft_i]/s2', yardAndPound, 'ft/s/s'),
   ]),
   ...of('expansion', [
     si('1/K', 1, '/K', brochure, '/K|K-1|K⁻¹|per K|1/°C|/°C'),
