@@ -16,6 +16,8 @@ import { coverShareRelation } from './cover-share.ts';
 import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
 import { dropDragRelation, dropReynoldsRelation, speedLostRelation } from './drop-drag.ts';
 import { dynamicViscosityRelation } from './dynamic-viscosity.ts';
+import { fallingFinalRelation, fallingLossRelation } from './falling-loss.ts';
+import { fallingStoreRelation, fallingTimeRelation } from './falling-store.ts';
 import { filmChangeRelation, lambdaRelation, thermalFilmRelation } from './film-ratio.ts';
 import { centralFilmRelation, leastFilmRelation, lineFilmRelation, lineFilmSecondRelation } from './film.ts';
 import { airReynoldsRelation, filmCoefficientRelation } from './film-coefficient.ts';
@@ -47,6 +49,7 @@ import {
   ringReynoldsRelation,
 } from './speeds.ts';
 import { capillaryLengthRelation, capillaryNumberRelation, drawnFilmRelation } from './thin-film.ts';
+import { twoStoreFallingFinalRelation, twoStoreFallingRelation } from './two-store-falling.ts';
 import { fastConstantRelation, slowConstantRelation, twoStoreFinalRelation } from './two-store.ts';
 import { freeRadiusRelation, rollingRadiusRelation } from './tyre.ts';
 import { procedureARelation, procedureBRelation, viscosityIndexRelation } from './viscosity-index.ts';
@@ -163,9 +166,15 @@ export const chapters: readonly { readonly title: string; readonly relations: re
       finalRelation,
       timeToLimitRelation,
       remainingRiseRelation,
+      fallingLossRelation,
+      fallingFinalRelation,
+      fallingStoreRelation,
+      fallingTimeRelation,
       twoStoreFinalRelation,
       fastConstantRelation,
       slowConstantRelation,
+      twoStoreFallingFinalRelation,
+      twoStoreFallingRelation,
       logMeanRelation,
       coverShareRelation,
     ],
