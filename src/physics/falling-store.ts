@@ -75,7 +75,8 @@ function timeOver_s(
     const made_W = fallingLoss_W({ ...of.loss, oil_K: end_K - left_K });
     if (made_W === null) return null;
     // what the heat adds to the shed, its slope between here and the end; a difference of nothing near the end
-    const fall_W_K = Math.abs(left_K) > 1e-4 ? (made_W - endHeat_W) / left_K : endSlope_W_K;
+    const atEnd = Math.abs(left_K) < 1e-4;
+    const fall_W_K = atEnd ? endSlope_W_K : (made_W - endHeat_W) / left_K;
     const weight = i === 0 || i === ln.panels ? 1 : i % 2 === 1 ? 4 : 2;
     sum_s += (weight * of.store_J_K) / (of.shed_W_K + fall_W_K);
   }
