@@ -1,5 +1,7 @@
 import { aeratedDensityRelation, airShareRelation } from './aeration.ts';
+import { airConductivityRelation, airPrandtlRelation, airViscosityRelation } from './air.ts';
 import { airShareByLevelRelation } from './air-in-oil.ts';
+import { bareSurfaceRelation } from './bare-surface.ts';
 import { bearingDragRelation, bearingLoadRelation, bearingViscousRelation } from './bearing-drag.ts';
 import { bearingQuickRelation, bearingRollingRelation, bearingSlidingRelation } from './bearings.ts';
 import { bubbleReynoldsRelation, riseCleanRelation, riseRigidRelation, riseTimeRelation } from './bubble-rise.ts';
@@ -19,22 +21,19 @@ import {
 } from './churning-others.ts';
 import { conductivityRelation } from './conductivity.ts';
 import { contactModulusRelation, ellipticityFitRelation, ellipticityRelation } from './contact.ts';
-import {
-  crossFlowPowerRelation,
-  crossFlowRelation,
-  filmCoefficientRelation,
-  flatPlateRelation,
-  freeCylinderRelation,
-  freePlateRelation,
-  rayleighRelation,
-} from './convection.ts';
 import { coverShareRelation } from './cover-share.ts';
 import { densityByVcfRelation, densityRelation, volumeAt20Relation } from './density.ts';
 import { dropDragRelation, dropReynoldsRelation, speedLostRelation } from './drop-drag.ts';
 import { dynamicViscosityRelation } from './dynamic-viscosity.ts';
+import { fallingFinalRelation, fallingLossRelation } from './falling-loss.ts';
+import { fallingStoreRelation, fallingTimeRelation } from './falling-store.ts';
 import { centralFilmRelation, leastFilmRelation, lineFilmRelation, lineFilmSecondRelation } from './film.ts';
+import { airReynoldsRelation, filmCoefficientRelation } from './film-coefficient.ts';
 import { filmChangeRelation, lambdaRelation, thermalFilmRelation } from './film-ratio.ts';
-import { annularFinRelation, finnedConductanceRelation, finSpacingRelation, straightFinRelation } from './fins.ts';
+import { optimumFinGapRelation, optimumGapFilmRelation } from './fin-gap.ts';
+import { finnedWallRelation, ringFinRelation, straightFinRelation } from './fins.ts';
+import { crossFlowRelation, flatPlateRelation, hilpertRelation, zukauskasRelation } from './forced-convection.ts';
+import { freeCylinderRelation, freePlateRelation, rayleighRelation } from './free-convection.ts';
 import {
   co2PerDistanceRelation,
   electricPerDistanceRelation,
@@ -61,7 +60,7 @@ import {
 import { lifeByActivationRelation, lifeRatioRelation } from './oil-life.ts';
 import { lossRelation, shaftPowerRelation } from './power.ts';
 import { alphaMineralRelation, alphaPaoRelation, alphaRelation } from './pressure-viscosity.ts';
-import { blackBodyRelation, radiationCubicRelation, radiationRelation } from './radiation.ts';
+import { radiationByCubeRelation, radiationRelation, surfaceHeatRelation } from './radiation.ts';
 import { answering, type Relation } from './relation.ts';
 import { logMeanRelation } from './rise-split.ts';
 import { mostOnRollerRelation, rollerLoadRelation } from './roller-film.ts';
@@ -75,13 +74,14 @@ import {
 } from './speeds.ts';
 import { capillaryLengthRelation, capillaryNumberRelation, drawnFilmRelation } from './thin-film.ts';
 import { fastConstantRelation, slowConstantRelation, twoStoreFinalRelation } from './two-store.ts';
+import { twoStoreFallingFinalRelation, twoStoreFallingRelation } from './two-store-falling.ts';
 import { freeRadiusRelation, rollingRadiusRelation } from './tyre.ts';
 import { viscosityRelation, viscositySlopeRelation } from './viscosity.ts';
 import { procedureARelation, procedureBRelation, viscosityIndexRelation } from './viscosity-index.ts';
 import { longZRelation, shortZRelation, thinOilRelation, viscosityFromZRelation } from './viscosity-thin.ts';
 import { housingGrowthRelation, volumeGrowthRelation } from './volume-growth.ts';
-import { wallRelation } from './wall.ts';
 import { fallingFilmRelation, filmReynoldsRelation } from './wall-film.ts';
+import { wallSeriesRelation } from './wall-series.ts';
 import { halfAngleRelation, immersedFaceRelation } from './wetted.ts';
 
 /** Relations that belong together, in reading order. */
@@ -229,32 +229,45 @@ const written: readonly Chapter[] = [
       finalRelation,
       timeToLimitRelation,
       remainingRiseRelation,
+      fallingLossRelation,
+      fallingFinalRelation,
+      fallingStoreRelation,
+      fallingTimeRelation,
       twoStoreFinalRelation,
       fastConstantRelation,
       slowConstantRelation,
+      twoStoreFallingFinalRelation,
+      twoStoreFallingRelation,
       logMeanRelation,
       coverShareRelation,
     ],
   },
   {
-    id: 'air',
-    title: 'Air, radiation, fins and walls',
+    id: 'heat-to-air',
+    title: 'Heat to the air',
     relations: [
-      wallRelation,
+      airViscosityRelation,
+      airConductivityRelation,
+      airPrandtlRelation,
       rayleighRelation,
       freePlateRelation,
       freeCylinderRelation,
+      airReynoldsRelation,
       crossFlowRelation,
-      crossFlowPowerRelation,
+      zukauskasRelation,
+      hilpertRelation,
       flatPlateRelation,
       filmCoefficientRelation,
-      blackBodyRelation,
       radiationRelation,
-      radiationCubicRelation,
+      radiationByCubeRelation,
+      surfaceHeatRelation,
+      bareSurfaceRelation,
+      wallSeriesRelation,
       straightFinRelation,
-      annularFinRelation,
-      finnedConductanceRelation,
-      finSpacingRelation,
+      ringFinRelation,
+      finnedWallRelation,
+      optimumFinGapRelation,
+      optimumGapFilmRelation,
     ],
   },
   {

@@ -174,20 +174,19 @@ export const sources = {
     'the abstract was read; the film is that of H. K. Moffatt, J. Mécanique 16 (1977)',
   ),
   schillerNaumann: reference('memory', 'Schiller, Naumann', null, 'Drag coefficient of a sphere at moderate speed'),
-  cfr1037: reference('published', 'US EPA', null, '40 CFR 1037.560, axle efficiency test'),
-  incroperaConvection: reference(
+  sutherland: reference(
     'memory',
-    'F. P. Incropera, D. P. DeWitt',
-    2007,
-    'Fundamentals of Heat and Mass Transfer, 6th edition',
-    'chapters 1, 3, 7 and 9 with their examples',
+    'W. Sutherland',
+    1893,
+    'The viscosity of gases and molecular force',
+    'constants of air as handbooks give them; the ideal gas; held against air of Incropera & DeWitt, Table A.4',
   ),
   churchillChu1975: reference(
     'seen',
     'S. W. Churchill, H. H. S. Chu',
     1975,
     'Correlating equations for laminar and turbulent free convection',
-    'Int. J. Heat Mass Transfer 18, 1323 and 1049',
+    'Int. J. Heat Mass Transfer 18, pages 1049 and 1323',
   ),
   churchillBernstein1977: reference(
     'seen',
@@ -195,14 +194,28 @@ export const sources = {
     1977,
     'A correlating equation for forced convection from gases and liquids to a circular cylinder in crossflow',
   ),
-  hilpert1933: reference('memory', 'R. Hilpert', 1933, 'Wärmeabgabe von geheizten Drähten und Rohren im Luftstrom'),
-  barCohenRohsenow1984: reference(
+  zukauskas1972: reference('seen', 'A. Zukauskas', 1972, 'Heat transfer from tubes in crossflow'),
+  hilpert1933: reference(
+    'memory',
+    'R. Hilpert',
+    1933,
+    'Wärmeabgabe von geheizten Drähten und Rohren im Luftstrom',
+    'constants as Incropera & DeWitt give them',
+  ),
+  barCohen1984: reference(
     'seen',
     'A. Bar-Cohen, W. M. Rohsenow',
     1984,
     'Thermally optimum spacing of vertical, natural convection cooled, parallel plates',
-    'as a circulated solution of a heat sink has it',
   ),
+  iso14179part2: reference(
+    'memory',
+    'ISO',
+    2001,
+    'ISO/TR 14179-2, thermal capacity of gear drives',
+    'its term of radiation only',
+  ),
+  cfr1037: reference('published', 'US EPA', null, '40 CFR 1037.560, axle efficiency test'),
   changenet2011: reference(
     'seen',
     'C. Changenet, G. Leprince, F. Ville, P. Velex',

@@ -22,23 +22,24 @@ export type Dimension =
   | 'specific-heat'
   | 'conductance'
   | 'conductivity'
+  | 'film-coefficient'
   | 'voltage'
   | 'energy'
   | 'energy-per-distance'
+  | 'fuel-per-distance'
+  | 'mass-per-distance'
+  | 'distance-per-fuel'
+  | 'fuel-per-energy'
+  | 'acceleration'
   | 'dynamic-viscosity'
   | 'pressure-viscosity'
   | 'surface-tension'
   | 'expansion'
-  | 'heat-transfer'
   | 'heat-flux'
-  | 'acceleration'
   | 'line-load'
-  | 'fuel-per-distance'
-  | 'fuel-per-energy'
-  | 'mass-per-distance'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), V, J, J/m, Pa·s, 1/Pa, N/m, 1/K, W/(m²·K), W/m², m/s², N/m, m², m³/J, kg/m, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), W/(m²·K), V, J, J/m, m³/m, kg/m, m/m³, m³/J, m/s², W/m², Pa·s, 1/Pa, N/m, 1/K, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;

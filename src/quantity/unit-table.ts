@@ -178,6 +178,7 @@ export const units: readonly Unit[] = [
     si('g/L', 1, 'g/L', accepted, 'g/l'),
     us('lb/ft³', 0.45359237 / foot ** 3, '[lb_av]/[cft_i]', yardAndPound),
     us('lb/US gal', 0.45359237 / 3.785411784e-3, '[lb_av]/[gal_us]', gallonUS, 'lb/gal (US)'),
+    us('g/US gal', 1e-3 / 3.785411784e-3, 'g/[gal_us]', gallonUS, 'g/gal (US)'),
   ]),
   ...of('heat-capacity', [
     si('J/K', 1, 'J/K', brochure, 'J/°C'),
@@ -197,6 +198,10 @@ export const units: readonly Unit[] = [
     si('W/(m·K)', 1, 'W/(m.K)', brochure, 'W/m/K|W/mK|W/m·K|W/(mK)|W/(m·°C)'),
     us('Btu/(h·ft·°F)', (btu * 1.8) / 3600 / foot, '[Btu_IT]/(h.[ft_i].[degR])', sp811, 'BTU/(h·ft·°F)|Btu/(hr·ft·°F)'),
   ]),
+  ...of('film-coefficient', [
+    si('W/(m²·K)', 1, 'W/(m2.K)', brochure, 'W/m²/K|W/m²K|W/m²·K|W/(m²K)|W/(m²·°C)'),
+    us('Btu/(h·ft²·°F)', (btu * 1.8) / 3600 / foot ** 2, '[Btu_IT]/(h.[sft_i].[degR])', sp811, 'BTU/(h·ft²·°F)'),
+  ]),
   ...of('voltage', [si('V', 1, 'V', brochure, 'volt|volts'), si('mV', 1e-3, 'mV', brochure, 'millivolt|millivolts')]),
   ...of('energy', [
     si('J', 1, 'J', brochure, 'joule|joules'),
@@ -213,20 +218,34 @@ export const units: readonly Unit[] = [
     si('MJ/km', 1e3, 'MJ/km', brochure),
     us('kWh/100 mi', 36e3 / mile, 'kW.h/(100.[mi_i])', product, 'kWh/100mi'),
   ]),
+  ...of('fuel-per-distance', [
+    si('L/100 km', 1e-8, 'L/(100.km)', product, 'L/100km|l/100 km|l/100km|litres per 100 km|liters per 100 km'),
+    si('mL/km', 1e-9, 'mL/km', product, 'ml/km'),
+  ]),
+  ...of('mass-per-distance', [
+    si('g/km', 1e-6, 'g/km', product),
+    us('g/mi', 1e-3 / mile, 'g/[mi_i]', product, 'g/mile'),
+    si('kg/m', 1, 'kg/m', brochure),
+  ]),
+  ...of('distance-per-fuel', [
+    us('mi/US gal', mile / 3.785411784e-3, '[mi_i]/[gal_us]', gallonUS, 'mpg (US)|US mpg|mpg US'),
+    other('mi/imp gal', mile / 4.54609e-3, '[mi_i]/[gal_br]', gallonUK, 'mpg (imp)|imp mpg|imperial mpg|UK mpg|mpg UK'),
+    si('km/L', 1e6, 'km/L', product, 'km/l'),
+  ]),
+  ...of('fuel-per-energy', [
+    si('L/kWh', 1e-3 / 3.6e6, 'L/(kW.h)', product, 'l/kWh'),
+    si('mL/kWh', 1e-6 / 3.6e6, 'mL/(kW.h)', product, 'ml/kWh'),
+  ]),
+  ...of('acceleration', [
+    si('m/s²', 1, 'm/s2', brochure, 'm/s/s'),
+    us('ft/s²', foot, '[ft_i]/s2', yardAndPound, 'ft/s/s'),
+  ]),
   ...of('expansion', [
     si('1/K', 1, '/K', brochure, '/K|K-1|K⁻¹|per K|1/°C|/°C'),
     us('1/°F', 1.8, '/[degR]', fahrenheit, '/°F|1/F'),
   ]),
-  ...of('heat-transfer', [
-    si('W/(m²·K)', 1, 'W/(m2.K)', brochure, 'W/m²/K|W/m²K|W/m²·K|W/(m²K)|W/(m²·°C)'),
-    us('Btu/(h·ft²·°F)', (btu * 1.8) / 3600 / foot ** 2, '[Btu_IT]/(h.[sft_i].[degR])', sp811, 'BTU/(h·ft²·°F)'),
-  ]),
   ...of('heat-flux', [si('W/m²', 1, 'W/m2', brochure)]),
-  ...of('acceleration', [si('m/s²', 1, 'm/s2', brochure)]),
   ...of('line-load', [si('N/mm', 1e3, 'N/mm', brochure)]),
-  ...of('fuel-per-distance', [si('L/100 km', 1e-8, 'L/(100.km)', accepted, 'L/100km|l/100 km|l/100km')]),
-  ...of('fuel-per-energy', [si('L/kWh', 1e-3 / 3.6e6, 'L/(kW.h)', product, 'l/kWh|L/kW·h')]),
-  ...of('mass-per-distance', [si('g/km', 1e-6, 'g/km', brochure)]),
   ...of('ratio', [
     si('%', 1e-2, '%', brochure, 'percent|per cent|pct'),
     si('‰', 1e-3, '[ppth]', brochure, 'permille'),

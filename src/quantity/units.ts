@@ -36,6 +36,11 @@ const severalMeanings: readonly { words: readonly string[]; dimension: Dimension
   },
   { words: ['°', 'deg', 'degs', 'degree', 'degrees'], dimension: 'temperature', readings: ['°C', '°F'] },
   { words: ['°', 'deg', 'degs', 'degree', 'degrees'], dimension: 'temperature-difference', readings: ['K', 'Δ°F'] },
+  {
+    words: ['mpg', 'miles/gal', 'mi/gal', 'miles/gallon', 'miles·per·gallon'],
+    dimension: 'distance-per-fuel',
+    readings: ['mi/US gal', 'mi/imp gal'],
+  },
   { words: ['ton', 'tons'], dimension: 'mass', readings: ['t', 'lb'] },
 ];
 

@@ -35,9 +35,18 @@ describe('units of the bench (NIST SP 811, 2008, Appendix B; exact definitions, 
     { id: 'pressure–viscosity coefficient', from: '1/GPa', to: '1/Pa', printed: 1e-9 },
     { id: 'gigapascal', from: 'GPa', to: 'MPa', printed: 1000 },
     { id: 'surface tension', from: 'dyn/cm', to: 'mN/m', printed: 1 },
+    { id: 'film coefficient', from: 'Btu/(h·ft²·°F)', to: 'W/(m²·K)', printed: 5.678263341113488 },
+    { id: 'consumption', from: 'L/100 km', to: 'mL/km', printed: 10 },
+    { id: 'fuel-factors-epa, gasoline, of 8887', from: 'g/US gal', to: 'g/L', printed: 2347.697 / 8887, digits: 1e-7 },
+    { id: 'fuel-factors-epa, diesel, of 10180', from: 'g/US gal', to: 'g/L', printed: 2689.2715 / 10180, digits: 1e-7 },
+    { id: 'unit-mpg_us_const, a mile a US gallon', from: 'mi/US gal', to: 'km/L', printed: 100 / 235.21458333333334 },
+    { id: 'card, a mile an imperial gallon', from: 'mi/imp gal', to: 'km/L', printed: 100 / 282.4809363, digits: 1e-9 },
+    { id: 'mass a distance', from: 'g/mi', to: 'g/km', printed: 1 / 1.609344 },
+    { id: 'fuel an energy', from: 'L/kWh', to: 'mL/kWh', printed: 1000 },
+    { id: 'foot a second squared', from: 'ft/s²', to: 'm/s²', printed: 0.3048 },
     { id: 'horsepower, electric', from: 'hp (electric)', to: 'W', printed: 746 },
-  ])('$id: 1 $from is $printed $to', ({ from, to, printed }) => {
-    expect(relative(inUnits(from, to), printed)).toBeLessThan(1e-12);
+  ])('$id: 1 $from is $printed $to', ({ from, to, printed, digits = 1e-12 }) => {
+    expect(relative(inUnits(from, to), printed)).toBeLessThan(digits);
   });
 
   it('unit-mpg_us_const: litres per 100 km times miles per US gallon is 235.214 583', () => {
