@@ -5,6 +5,7 @@ import { deriveSeries, type KeptRun } from './derive/series.ts';
 import { inOrder, type Finding } from './finding/finding.ts';
 import { buildLedger } from './ledger/build.ts';
 import type { Ledger } from './ledger/ledger.ts';
+import { ownAxleOf } from './ledger/own-axle.ts';
 import { readLog } from './logs/log.ts';
 import { readNotes, type SeriesNotes } from './notes/book.ts';
 import { stressInput } from './compare/stress-input.ts';
@@ -167,6 +168,7 @@ function reduced(
     ledger,
     stress: { ...how.remember(`stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)), input: stressed },
     outlook: outlookOf({ record, runs, compared }),
+    ownAxle: ownAxleOf({ record, runs, compared, ledger }),
     findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],
   };
 }

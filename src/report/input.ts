@@ -3,6 +3,7 @@ import type { Ledger } from '../ledger/ledger.ts';
 import type { Book } from '../trial/book.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
+import type { AxleAnswer, AxleData } from '../trial/own-axle.ts';
 import type { Outlook } from '../trial/outlook.ts';
 import type { StressInput, StressTable } from '../trial/stress.ts';
 import type { MediaFile, SeriesRecord } from '../trial/series.ts';
@@ -21,6 +22,8 @@ export interface SeriesInput {
   readonly stress: StressTable & { readonly input: StressInput };
   /** What its plan can part, which run would narrow most, and its run cards. */
   readonly outlook: Outlook;
+  /** What a reader's own axle is scaled from, and the answer for the series' own case; null where nothing was spun. */
+  readonly ownAxle: { readonly data: AxleData; readonly reference: AxleAnswer } | null;
   /** SHA-256 of every file of the book, by path. */
   readonly sums: ReadonlyMap<string, string>;
   /** Pictures and clips that are in the folder, by path. */

@@ -4,7 +4,9 @@
  */
 
 import type { Choice, Step, StressInput } from '../trial/stress.ts';
+import type { AxleData } from '../trial/own-axle.ts';
 import type { ChartData } from './chart-data.ts';
+import type { AxleField, AxleTyped } from './own-axle-read.ts';
 
 export type * from './chart-data.ts';
 
@@ -14,6 +16,7 @@ export type PageKind =
   | 'standing'
   | 'claims'
   | 'stress'
+  | 'own-axle'
   | 'article'
   | 'oil'
   | 'rig'
@@ -108,7 +111,8 @@ export type Block =
   /** Two clips that start together at the same step. */
   | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly [ClipView, ClipView] }
   | { readonly kind: 'grading'; readonly grading: GradingView }
-  | { readonly kind: 'stress'; readonly stress: StressView };
+  | { readonly kind: 'stress'; readonly stress: StressView }
+  | { readonly kind: 'own-axle'; readonly axle: OwnAxleView };
 
 export interface PairSide {
   readonly title: readonly Span[];
@@ -152,6 +156,21 @@ export interface StressView {
   readonly choices: readonly { readonly choice: Choice; readonly text: string }[];
   readonly claims: readonly string[];
   readonly steps: readonly { readonly step: Step; readonly text: string }[];
+}
+
+/** What the page of a reader's own axle works with, and what stands in its fields at first. */
+export interface OwnAxleView {
+  readonly data: AxleData;
+  readonly typed: AxleTyped;
+  readonly fields: readonly {
+    readonly field: AxleField;
+    readonly label: string;
+    readonly hint: string;
+    /** Of a list: what may be chosen. */
+    readonly choices?: readonly { readonly value: string; readonly text: string }[];
+  }[];
+  readonly heads: readonly string[];
+  readonly withUs: boolean;
 }
 
 /** What the grading page needs: coded clips, never the article, fill or oil. */

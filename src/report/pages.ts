@@ -18,6 +18,7 @@ import { methodPage } from './method.ts';
 import { sourcesPage } from './method-sources.ts';
 import { notModelledPage } from './not-modelled.ts';
 import { oilPage } from './oil.ts';
+import { ownAxlePage } from './own-axle.ts';
 import type { Page } from './page.ts';
 import { pairsOf } from './pairs.ts';
 import { planPage } from './plan.ts';
@@ -41,6 +42,7 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
     standingPage(view),
     ...(claimsOf(view).length === 0 ? [] : [claimsPage(view)]),
     ...(hasStress(view) ? [stressPage(view)] : []),
+    ...[ownAxlePage(view)].filter((page) => page !== null),
     ...[...view.articles.values()].map((article) => articlePage(view, article)),
     ...[...view.oils.values()].map((oil) => oilPage(view, oil)),
     ...(view.rigShown ? [rigPage(view)] : []),

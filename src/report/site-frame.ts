@@ -37,6 +37,7 @@ function seriesLinks(input: SeriesInput): readonly NavLink[] {
     { text: 'Standing', to: `${base}standing/` },
     ...(claimsAmong(input).length === 0 ? [] : [{ text: 'Claims', to: `${base}claims/` }]),
     ...(input.stress.claims.length + input.stress.steps.length === 0 ? [] : [{ text: 'Stress', to: `${base}stress/` }]),
+    ...(input.ownAxle === null || !shown(rig) ? [] : [{ text: 'Own axle', to: `${base}own-axle/` }]),
     { text: 'Runs', to: `${base}runs/` },
     ...(flow.grades ? [{ text: 'Grades', to: `${base}grades/` }] : []),
     ...(flow.sideBySide ? [{ text: 'Side by side', to: `${base}side-by-side/` }] : []),

@@ -1,4 +1,5 @@
 import { cpus, loadavg } from 'node:os';
+import { axleBench } from './axle.ts';
 import { bookBench } from './book.ts';
 import type { Measure } from './book.ts';
 import { compareBench } from './compare.ts';
@@ -11,6 +12,7 @@ const targets: Readonly<Record<string, { readonly most?: number; readonly least?
   'demo build after one changed note': { most: 2 },
   'trials and stress table, cold build': { most: 5 },
   'a switch of the stress table, slowest': { most: 50 },
+  'own axle in a browser, slowest change': { most: 16 },
   'log intake, peak memory': { most: 250 },
   'log intake against csv-parse': { least: 2 },
 };
@@ -21,7 +23,12 @@ console.log(
 );
 console.log('Times are those of the clock: on a machine that does other work they are too long, never too short.\n');
 
-const measures: readonly Measure[] = [...(await bookBench()), ...compareBench(), ...(await intakeBench())];
+const measures: readonly Measure[] = [
+  ...(await bookBench()),
+  ...compareBench(),
+  ...(await axleBench()),
+  ...(await intakeBench()),
+];
 for (const { name, value, unit } of measures) {
   const target = targets[name];
   console.log(

@@ -22,9 +22,19 @@ const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
 const sheets: readonly string[] = [
   ...['', 'method/', 'cautions/', 'words/', 'guide/'],
-  ...['', 'standing/', 'claims/', 'stress/', 'rig/', 'plan/', 'checks/', 'runs/', 'articles/P4/', 'oils/O1/'].map(
-    (path) => series + path,
-  ),
+  ...[
+    '',
+    'standing/',
+    'claims/',
+    'stress/',
+    'own-axle/',
+    'rig/',
+    'plan/',
+    'checks/',
+    'runs/',
+    'articles/P4/',
+    'oils/O1/',
+  ].map((path) => series + path),
   ...['grades/', 'side-by-side/', 'side-by-side/F-01~F-05/'].map((path) => series + path),
   ...['S-07', 'H-03', 'C-01', 'F-02', 'F-04', 'T-01'].map((run) => `${series}runs/${run}/`),
   ...['H-03/final-temperature', 'F-01/reach', 'hill-bowl/kappa'].map((name) => `${series}workings/${name}/`),

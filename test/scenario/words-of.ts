@@ -48,6 +48,8 @@ function ofBlock(block: Block): string[] {
       return block.clips.flatMap(ofClip);
     case 'stress':
       return [...block.stress.choices.map(({ text }) => text), ...block.stress.steps.map(({ text }) => text)];
+    case 'own-axle':
+      return block.axle.fields.flatMap(({ label, hint, choices = [] }) => [label, hint, ...choices.map((c) => c.text)]);
     case 'grading':
       return [
         ...block.grading.clips.map(({ code }) => code),

@@ -133,4 +133,5 @@ export const scriptsFor = (blocks: readonly Block[]): readonly string[] => [
   ...(blocks.some(({ kind }) => kind === 'clip' || kind === 'two-clips') ? ['film.js'] : []),
   ...(blocks.some(({ kind }) => kind === 'grading') ? ['grading.js'] : []),
   ...(blocks.some(({ kind }) => kind === 'stress') ? ['stress.js'] : []),
+  ...(blocks.some(({ kind }) => kind === 'own-axle') ? ['axle.js'] : []),
 ];

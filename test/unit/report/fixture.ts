@@ -1,6 +1,7 @@
 import { stressInput } from '../../../src/compare/stress-input.ts';
 import { outlookOf } from '../../../src/compare/outlook.ts';
 import { buildLedger } from '../../../src/ledger/build.ts';
+import { ownAxleOf } from '../../../src/ledger/own-axle.ts';
 import type { Finding } from '../../../src/finding/finding.ts';
 import type { Audience, SeriesInput } from '../../../src/report/input.ts';
 import type { Book } from '../../../src/trial/book.ts';
@@ -250,12 +251,14 @@ export function input({
     findings: [],
   };
   const derivedMap = new Map(changeDerived(derivedRuns).map((d) => [d.run, d]));
+  const ledger = buildLedger({ record, runs: derivedMap, compared: judged, sums: new Map(), rigShown: true });
   return {
     book: { ...book, unitsShown },
     record,
     derived: derivedMap,
     compared: judged,
-    ledger: buildLedger({ record, runs: derivedMap, compared: judged, sums: new Map(), rigShown: true }),
+    ledger,
+    ownAxle: ownAxleOf({ record, runs: derivedMap, compared: judged, ledger }),
     stress: { claims: [], steps: [], input: stressInput(record, derivedMap, new Map()) },
     outlook: outlookOf({ record, runs: derivedMap, compared: judged }),
     sums: new Map(),

@@ -33,6 +33,7 @@ describe('the pages of a book with one series', () => {
       'ledger',
       'method',
       'oil',
+      'own-axle',
       'plan',
       'rig',
       'run',

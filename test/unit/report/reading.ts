@@ -76,6 +76,8 @@ function blockSpans(block: Block): Span[] {
         ...block.stress.steps.map(({ text }) => text),
         JSON.stringify(block.stress.input),
       ];
+    case 'own-axle':
+      return block.axle.fields.flatMap(({ label, hint, choices = [] }) => [label, hint, ...choices.map((c) => c.text)]);
     case 'grading':
       return gradingSpans(block.grading);
   }
