@@ -13,6 +13,7 @@ import { factorialsOf } from './factorial.ts';
 import type { Areas } from './cover-share.ts';
 import { splitsOf } from './splits.ts';
 import { ownInterval } from './verdict.ts';
+import { surfaceSheds } from './surface.ts';
 import { judge } from './standing.ts';
 
 /** How a series is compared, beside what its notes say. */
@@ -61,6 +62,7 @@ export function compareSeries(
       interval: (e) => ownInterval(e, table, series.coverage),
     }),
     costs: costsOf({ effects, series, rig: record.rig, half: (e) => halfOf(ownInterval(e, table, series.coverage)) }),
+    surfaces: surfaceSheds({ cells, series, rig: record.rig, areas: areasOf(record) }),
     films: filmRatios({ effects, cells, oils: record.oils }),
     depends: dependsOn({ effects, series }),
     agreements,

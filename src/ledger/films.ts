@@ -20,7 +20,7 @@ export const filmFigures = (record: SeriesRecord, compared: ComparedSeries, nami
     band: { low: film.low, high: film.high },
     relation: 'film-change',
     method: 'compare/film',
-    given: [film.cell, film.against].flatMap((cell) => givenOf(cell, compared.cells, naming)),
+    given: [film.cell, film.against].flatMap((cell) => figureGiven(cell, 'final-temperature', compared.cells, naming)),
     notes: [
       `a kelvin more of its own temperature makes it ${writeNumber(Math.abs(film.perKelvin) * 100, 1)} % ${film.perKelvin < 0 ? 'thinner' : 'thicker'}`,
       ...new Set(film.outside),
@@ -28,8 +28,13 @@ export const filmFigures = (record: SeriesRecord, compared: ComparedSeries, nami
     ],
   }));
 
-function givenOf(cell: Cell, cells: readonly CellFigure[], naming: Naming): Given[] {
-  const quantity = 'final-temperature';
+/** A figure of a cell as what another one is made from. */
+export function figureGiven(
+  cell: Cell,
+  quantity: 'final-temperature' | 'shed',
+  cells: readonly CellFigure[],
+  naming: Naming,
+): Given[] {
   const found = cells.find((c) => c.quantity === quantity && sameCell(c.cell, cell))?.estimate;
   if (found == null) return [];
   return [

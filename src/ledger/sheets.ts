@@ -7,6 +7,7 @@ import { filmFigures } from './films.ts';
 import type { Naming } from './ids.ts';
 import { oilFigures, type SheetFigure } from './oils.ts';
 import { speedFigures } from './speeds.ts';
+import { surfaceFigures } from './surfaces.ts';
 import { splitFigures } from './splits.ts';
 
 /** Every figure that is neither of one run nor of one cell nor a plain difference. */
@@ -25,5 +26,6 @@ export const sheetFigures = (of: {
     ...factorialFigures(record, compared, naming),
     ...filmFigures(record, compared, naming),
     ...costFigures(record, compared),
+    ...surfaceFigures(record, compared, naming),
   ];
 };

@@ -11,6 +11,7 @@ import type { Block, Page, Section } from './page.ts';
 import { capital, link, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { speedSection } from './speed-chart.ts';
 import { standingSplits } from './splits.ts';
+import { surfaceSection } from './surface.ts';
 import { standingChart } from './standing-chart.ts';
 import { standingNotes } from './standing-notes.ts';
 import { isLoss } from './supply.ts';
@@ -50,6 +51,7 @@ export function standingPage(view: View): Page {
         i === 0 ? dependsSection(view) : null,
         factorialSection(view, standings[0]),
         standingSplits(view, standings[0]),
+        surfaceSection(view, standings[0]),
         filmSection(view, standings[0]),
         costSection(view, standings[0]),
       ]),

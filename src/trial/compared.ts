@@ -1,7 +1,7 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { DriftOver } from './book.ts';
-import type { Cost, FilmRatio } from './consequences.ts';
+import type { Cost, FilmRatio, SurfaceShed } from './consequences.ts';
 import type { ClaimWord, Clause } from './claim.ts';
 import type { At, Cell, ToLoad } from './derived.ts';
 import type { Factorial } from './factorial.ts';
@@ -279,6 +279,7 @@ export interface ComparedSeries {
   readonly splits: readonly Split[];
   readonly films: readonly FilmRatio[];
   readonly costs: readonly Cost[];
+  readonly surfaces: readonly SurfaceShed[];
   readonly depends: readonly Depends[];
   readonly factorials: readonly Factorial[];
   readonly agreements: readonly Agreement[];

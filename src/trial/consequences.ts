@@ -34,3 +34,23 @@ export interface FilmRatio {
   readonly outside: readonly string[];
   readonly runs: readonly string[];
 }
+
+/** From and to. */
+interface Band {
+  readonly low: number;
+  readonly high: number;
+}
+
+/** What bare surfaces would shed by published laws: model estimates, as bands, W/K. */
+export interface SurfaceShed {
+  readonly cell: Cell;
+  /** Of the whole axle. */
+  readonly whole: Band | null;
+  /** Of the article alone, and that over the shed that was measured. */
+  readonly own: Band | null;
+  readonly share: Band | null;
+  /** What the notes lack; null when nothing. */
+  readonly untold: string | null;
+  readonly outside: readonly string[];
+  readonly runs: readonly string[];
+}

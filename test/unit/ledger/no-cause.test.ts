@@ -9,6 +9,7 @@ const nothing: ComparedSeries = {
   claims: [],
   splits: [],
   films: [],
+  surfaces: [],
   costs: [],
   depends: [],
   factorials: [],

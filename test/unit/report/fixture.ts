@@ -139,6 +139,7 @@ const compared: ComparedSeries = {
   claims: judgedClaims,
   splits: [split()],
   films: [],
+  surfaces: [],
   costs: [],
   depends: [],
   factorials: [],

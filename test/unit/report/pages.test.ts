@@ -184,6 +184,7 @@ describe('a series with little in it', () => {
       claims: [],
       splits: [],
       films: [],
+      surfaces: [],
       costs: [],
       depends: [],
       factorials: [],
