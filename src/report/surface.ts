@@ -2,7 +2,7 @@ import { cellName } from '../ledger/ids.ts';
 import type { Standing } from '../trial/compared.ts';
 import type { SurfaceShed } from '../trial/consequences.ts';
 import type { QuantityName } from '../trial/figures.ts';
-import { articleSpan, cellDetail, cellFigures, cited } from './cite.ts';
+import { articleSpan, cellDetail, cellFigures, cited, citedValue } from './cite.ts';
 import { relationPath } from './method-path.ts';
 import type { Section, Span } from './page.ts';
 import { capital, link, listOf, prose, row, section, tableBlock } from './spans.ts';
@@ -12,9 +12,9 @@ import type { View } from './view.ts';
 export function surfaceSection(view: View, standing: Standing): Section | null {
   if (standing.quantity !== 'final-rise') return null;
   const names = new Set([...standing.rows.map(({ cell }) => cellName(cell)), cellName(standing.against)]);
-  const sheds = view.input.compared.surfaces.filter(
-    ({ cell }) => names.has(cellName(cell)) && view.articles.has(cell.article),
-  );
+  const sheds = view.input.compared.surfaces
+    .filter(({ cell }) => names.has(cellName(cell)) && view.articles.has(cell.article))
+    .sort((a, b) => (cellName(a.cell) < cellName(b.cell) ? -1 : 1));
   if (sheds.length === 0) return null;
   const told = sheds.filter(({ untold }) => untold === null);
   const untold = [...new Set(sheds.flatMap((shed) => shed.untold ?? []))];
@@ -71,5 +71,6 @@ export function surfaceSection(view: View, standing: Standing): Section | null {
 
 function figureSpans(view: View, { cell }: SurfaceShed, quantity: QuantityName): Span[] {
   const [figure] = cellFigures(view, cell, quantity);
-  return figure === undefined ? ['—'] : [cited(view, figure)];
+  // The sentence above the table says of all of them that they are model estimates.
+  return figure === undefined ? ['—'] : [figure.value === null ? citedValue(view, figure) : cited(view, figure)];
 }
