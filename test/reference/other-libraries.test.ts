@@ -119,7 +119,9 @@ describe('least squares against the normal equations by LU (mathjs)', () => {
     const C = math.multiply(math.inv(XtX), s2).toArray() as number[][];
     b.forEach((coefficient, i) => {
       expect(fit.coefficients[i]).toBeCloseTo(coefficient, 10);
-      b.forEach((_, j) => { expect(fit.covariance[i]![j]).toBeCloseTo(C[i]![j]!, 12); });
+      b.forEach((_, j) => {
+        expect(fit.covariance[i]![j]).toBeCloseTo(C[i]![j]!, 12);
+      });
     });
   });
 });
