@@ -123,6 +123,16 @@ export const methods: readonly Method[] = [
     source: own,
   },
   {
+    id: 'thermal-dose',
+    title: 'Thermal dose of the oil',
+    formula: {
+      latex: String.raw`t_\mathrm{band}=\sum\Delta t_i\,s_i`,
+      plain: 't_band = Σ Δt·share of the step in the band',
+    },
+    says: 'Hours of the sump in each band of ten degrees, with a whole ten in its middle since benches hold there; between two rows in a straight line, over the whole log of a run. A gap in the log and a row without a reading of the sump are no time of it; a stretch that a note excludes is, unless it excludes the sump. Sums over runs say over which. No life of an oil follows from it.',
+    source: own,
+  },
+  {
     id: 'mean-of-refits',
     title: 'Figure of an article at a fill',
     formula: { latex: String.raw`\bar y_g=\frac1n\sum y_i-\beta(\bar t_g-\bar t)`, plain: 'ȳ = Σy_i/n − β·(t̄_g − t̄)' },

@@ -19,6 +19,8 @@ import { outputSpeed, readingOf, type Reading } from './reading.ts';
 import { meanOf } from './readings-of.ts';
 import { atThePinion } from './tilted.ts';
 import { thinned } from './thinned.ts';
+import { probeInAir } from './texts-dose.ts';
+import { deriveDose, type DoseDerived } from './thermal-dose.ts';
 
 /** What a run is reduced with. */
 export interface RunInput {
@@ -39,6 +41,8 @@ export interface Ready {
   readonly line: LogLogLine | null;
   readonly level: LevelDerived;
   readonly reading: Reading | null;
+  /** Of the whole log, whatever its trial makes of it. */
+  readonly dose: DoseDerived;
   readonly leftOut: string | null;
   readonly findings: readonly Finding[];
 }
@@ -64,6 +68,10 @@ export function makeReady(input: RunInput): Ready {
     line: logLogLine(oil),
     level,
     reading,
+    dose:
+      log === null || map === undefined || doubt === null
+        ? { results: [], causes: [] }
+        : deriveDose({ run, rig, log, map, inDoubt: doubt.leftOut !== null }),
     leftOut: leftOut({ run, log, plan, line: logLogLine(oil), doubt: doubt?.leftOut ?? null }),
     findings: [...levelFindings({ run, rig, table, level }), ...(doubt?.findings ?? [])],
   };
@@ -114,8 +122,11 @@ export function assembled(
     toLoad: null,
     spinExponent: out === null ? (own.spinExponent ?? null) : null,
     leftOut: out,
-    results: flagged([...level.results, ...pinion, ...(out === null ? (own.results ?? []) : [])], { ...input, level }),
-    causes: [...level.causes, ...(own.causes ?? [])],
+    results: flagged(
+      [...level.results, ...pinion, ...doseOf(ready, own.findings), ...(out === null ? (own.results ?? []) : [])],
+      { ...input, level },
+    ),
+    causes: [...level.causes, ...ready.dose.causes, ...(own.causes ?? [])],
     windows: own.windows ?? [],
     models: own.models ?? [],
     crossings: own.crossings ?? [],
@@ -126,6 +137,12 @@ export function assembled(
     findings: [...ready.findings, ...(own.findings ?? [])],
   };
 }
+
+/** A probe that hung in the air at a step did not read the oil. */
+const doseOf = ({ dose }: Ready, findings: readonly Finding[] = []): readonly Result[] =>
+  findings.some(({ code }) => code === 'probe-above-level')
+    ? dose.results.map((result) => ({ ...result, notes: [...result.notes, probeInAir] }))
+    : dose.results;
 
 /** The note was read with this very form, so that it cannot be unclear here. */
 function epoch_s(written: string): number {

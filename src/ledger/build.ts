@@ -3,7 +3,7 @@ import { effectiveDof, standardUncertainty, type Cause, type CauseTable, type Es
 import { coverageFactor } from '../statistics/student.ts';
 import type { ByTrials, CellFigure, ComparedSeries, Effect } from '../trial/compared.ts';
 import type { DerivedRun, Given, Result } from '../trial/derived.ts';
-import { quantityKinds, shown, shownDifference, type QuantityName } from '../trial/figures.ts';
+import { quantityKinds, shown, shownDifference, withinNature, type QuantityName } from '../trial/figures.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import type { Figure } from './figure.ts';
 import { conditionsOf, figureId, subjectOf, type FigureName, type Naming } from './ids.ts';
@@ -31,7 +31,7 @@ export function buildLedger(input: {
 }): Ledger {
   const { record, runs, compared, rigShown } = input;
   const naming = namingOf(record);
-  const sheets = sheetFigures({ record, compared, naming, rigShown });
+  const sheets = sheetFigures({ record, runs, compared, naming, rigShown });
   const causes: CauseTable = new Map(
     [...compared.causes, ...sheets.flatMap((s) => s.causes ?? [])].map((c): [string, Cause] => [c.id, c]),
   );
@@ -101,8 +101,8 @@ function maker(input: {
     const value = toShown(quantity, e.value);
     const u = shownDifference(quantity, u_SI);
     const ends = (of: readonly [number, number]) =>
-      [toShown(quantity, of[0]), Math.min(toShown(quantity, of[1]), mostOf(quantity))] as const;
-    const linear = [value - k * u, Math.min(value + k * u, mostOf(quantity))] as const;
+      withinNature(quantity, [toShown(quantity, of[0]), toShown(quantity, of[1])]);
+    const linear = withinNature(quantity, [value - k * u, value + k * u]);
     const published = trials === null || trials.agrees ? linear : ends(trials.interval);
     const known = Number.isFinite(k * u) && (e.parts.length > 0 || byDefinition.has(quantity));
     return {
@@ -257,11 +257,6 @@ function maker(input: {
   };
 }
 
-const mostOf = (quantity: QuantityName): number => {
-  const kind: { readonly most?: number } = quantityKinds[quantity];
-  return kind.most ?? Infinity;
-};
-
 const bandOf = (quantity: QuantityName, band: Result['band']) =>
   band === undefined ? null : ([shown(quantity, band.low), shown(quantity, band.high)] as const);
 
@@ -290,4 +285,5 @@ const sameAt = (a: Result['at'], b: Result['at']): boolean =>
   a.sump_K === b.sump_K &&
   a.limit_K === b.limit_K &&
   a.basis === b.basis &&
+  a.band_K?.[0] === b.band_K?.[0] &&
   a.direction === b.direction;

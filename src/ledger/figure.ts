@@ -47,4 +47,10 @@ export interface Conditions {
   /** Of an agreement: the grade, and whose. */
   readonly grade?: string;
   readonly observers?: string;
+  /** Of a thermal dose: "60 to 70 Cel". */
+  readonly band?: string;
+  /** Of a thermal dose: one charge of oil, "P0-3" for article and refit. */
+  readonly charge?: string;
+  /** Of a used sample of oil. */
+  readonly sample?: string;
 }

@@ -50,6 +50,9 @@ export function conditionId(name: Omit<FigureName, 'quantity'>, naming: Naming):
     at.direction ?? '',
     at.grade ?? '',
     at.observers ?? '',
+    at.band_K === undefined ? '' : `${at.band_K.map(celsius).join('to')}Cel`,
+    at.charge ?? '',
+    at.sample ?? '',
     ...('cell' in subject ? cellConditions(subject.cell, subject.against, naming) : []),
   ]
     .filter((part) => part !== '')
@@ -99,6 +102,9 @@ export function conditionsOf(at: At, cell: Cell | null, naming: Naming): Conditi
     ...(at.direction === undefined ? {} : { direction: at.direction }),
     ...(at.grade === undefined ? {} : { grade: at.grade }),
     ...(at.observers === undefined ? {} : { observers: at.observers }),
+    ...(at.band_K === undefined ? {} : { band: `${at.band_K.map(celsius).join(' to ')} Cel` }),
+    ...(at.charge === undefined ? {} : { charge: at.charge }),
+    ...(at.sample === undefined ? {} : { sample: at.sample }),
     ...(cell === null || cell.tilt_ratio === 0 ? {} : { tilt: `${percent(cell.tilt_ratio)} %` }),
   };
 }

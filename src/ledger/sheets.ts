@@ -1,7 +1,9 @@
 import type { ComparedSeries } from '../trial/compared.ts';
+import type { DerivedRun } from '../trial/derived.ts';
 import type { SeriesRecord } from '../trial/series.ts';
 import { agreementFigures } from './agreements.ts';
 import { costFigures } from './costs.ts';
+import { doseFigures } from './doses.ts';
 import { factorialFigures } from './factorials.ts';
 import { filmFigures } from './films.ts';
 import type { Naming } from './ids.ts';
@@ -13,13 +15,15 @@ import { splitFigures } from './splits.ts';
 /** Every figure that is neither of one run nor of one cell nor a plain difference. */
 export const sheetFigures = (of: {
   readonly record: SeriesRecord;
+  readonly runs: ReadonlyMap<string, DerivedRun>;
   readonly compared: ComparedSeries;
   readonly naming: Naming;
   readonly rigShown: boolean;
 }): SheetFigure[] => {
-  const { record, compared, naming, rigShown } = of;
+  const { record, runs, compared, naming, rigShown } = of;
   return [
     ...oilFigures(record),
+    ...doseFigures(record, runs, naming),
     ...(rigShown ? speedFigures(record) : []),
     ...agreementFigures(record, compared.agreements),
     ...splitFigures(record, compared, naming),

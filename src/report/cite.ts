@@ -74,12 +74,18 @@ export function conditionWords(at: Conditions): string {
     at.tilt && `tilt ${at.tilt}`,
     at.direction === 'down' ? 'way down' : at.direction,
     at.grade && gradeName(at.grade),
+    at.band && `sump ${at.band}`,
+    at.charge && `charge ${chargeWords(at.charge)}`,
+    at.sample && `sample ${at.sample}`,
     at.observers && `observers ${at.observers.replace('-', ' and ')}`,
   ]
     .filter((words) => words !== undefined && words !== '')
     .join(', ')
     .replaceAll(' Cel', `${noBreak}°C`);
 }
+
+/** "P0-3" is the charge of the third refit of P0. */
+const chargeWords = (charge: string): string => charge.replace(/-(\d+)$/, ', refit $1');
 
 const gradeName = (kind: string): string => (kind in scales ? scales[kind as GradeKind].name : kind);
 
@@ -90,6 +96,8 @@ export function figureWords(figure: Pick<Figure, 'quantity' | 'at'>): string {
     const others = conditionWords(rest);
     return `time to ${inCelsius(limit)}${others === '' ? '' : `, ${others}`}`;
   }
+  if (figure.quantity === 'thermal-dose' && figure.at.band === undefined)
+    return `${quantityWords(figure.quantity)}, all bands${figure.at.charge === undefined ? '' : `, ${conditionWords(figure.at)}`}`;
   if (figure.at.grade !== undefined) return `${quantityWords(figure.quantity)}, ${conditionWords(figure.at)}`;
   const own = figure.quantity === 'viscosity' || figure.quantity === 'density';
   const conditions = own ? conditionWords(figure.at).replace(/^sump /, '') : conditionWords(figure.at);

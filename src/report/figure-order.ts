@@ -56,6 +56,7 @@ const quantities: readonly string[] = [
   'equal-level-volume',
   'hot-level-rise',
   'camera-ahead',
+  'thermal-dose',
 ];
 
 export const rankOf = (quantity: string): number => {
@@ -66,12 +67,20 @@ export const rankOf = (quantity: string): number => {
 /** By quantity, then speed, sump and limit as numbers; a book's order, not a computer's. */
 export const byStory = (a: Figure, b: Figure): number =>
   rankOf(a.quantity) - rankOf(b.quantity) ||
-  (a.quantity < b.quantity ? -1 : a.quantity > b.quantity ? 1 : 0) ||
+  byText(a.quantity, b.quantity) ||
   numberIn(a.at['wheel-speed'] ?? a.at['output-speed']) - numberIn(b.at['wheel-speed'] ?? b.at['output-speed']) ||
   numberIn(a.at.sump) - numberIn(b.at.sump) ||
   numberIn(a.at.limit) - numberIn(b.at.limit) ||
+  Number(a.at.charge !== undefined) - Number(b.at.charge !== undefined) ||
+  byText(a.at.charge ?? '', b.at.charge ?? '') ||
+  bandIn(a) - bandIn(b) ||
   numberIn(a.at.tilt) - numberIn(b.at.tilt) ||
   Number(a.at.direction === 'down') - Number(b.at.direction === 'down');
+
+const byText = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
+
+/** The whole stands before its bands. */
+const bandIn = ({ at }: Figure): number => (at.band === undefined ? -1e9 : Number.parseFloat(at.band));
 
 /** "own" stands after every temperature. */
 const numberIn = (text: string | undefined): number => {

@@ -4,6 +4,7 @@ import type { Oil } from '../trial/oil.ts';
 import { articleSpan, cellDetail, classWord, citedValue, doubtOf, figureWords, toWorking } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { quantityText } from './digits.ts';
+import { doseSection, isDose } from './dose.ts';
 import { noteSection } from './note-fields.ts';
 import type { MarginNote, Page, Section, Span } from './page.ts';
 import { facts, link, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
@@ -29,7 +30,7 @@ const sourceWords: Readonly<Record<Oil['nuSource'], string>> = {
 
 /** One lubricant: two viscosities with their source, what follows from them, and where it was used. */
 export function oilPage(view: View, oil: Oil): Page {
-  const figures = view.figuresOf.get(oil.id) ?? [];
+  const figures = (view.figuresOf.get(oil.id) ?? []).filter((figure) => !isDose(figure));
   return {
     kind: 'oil',
     path: `${view.base}oils/${oil.id}/`,
@@ -96,6 +97,7 @@ export function oilPage(view: View, oil: Oil): Page {
               },
             ],
           ),
+      doseSection(view, oil),
       usedSection(view, oil),
       noteSection(view, oil),
     ].filter((s) => s !== null),

@@ -14,6 +14,7 @@ import {
   toWorking,
 } from './cite.ts';
 import { dateWords, momentWords } from './dates.ts';
+import { doseNote, isDose } from './dose.ts';
 import { largestCauses } from './doubt.ts';
 import { findingsSection } from './finding-words.ts';
 import { noteSection } from './note-fields.ts';
@@ -41,7 +42,7 @@ export function runPage(view: View, run: Run, sheet: Sheet): Page {
     lead: sheet.lead,
     banners: banners(view, run),
     series: view.series.id,
-    sections: [...sheet.sections, findingsSection(view, run.id), noteSection(view, run)].filter((s) => s !== null),
+    sections: [...sheet.sections, doseNote(view, run), findingsSection(view, run.id), noteSection(view, run)].filter((s) => s !== null),
   };
 }
 
@@ -114,7 +115,7 @@ export function givesSection(
   margin: readonly (MarginNote | null)[],
   before: readonly Block[] = [],
 ): Section {
-  const figures = (view.figuresOf.get(run.id) ?? []).filter((figure) => !skip(figure));
+  const figures = (view.figuresOf.get(run.id) ?? []).filter((figure) => !isDose(figure) && !skip(figure));
   const shared = sharedNotes(figures);
   return section(
     'what-it-gives',

@@ -23,6 +23,12 @@ export interface At {
   /** Of agreement between observers. */
   readonly grade?: GradeKind;
   readonly observers?: string;
+  /** Of a thermal dose: temperatures of the sump from the first to below the second. */
+  readonly band_K?: readonly [number, number];
+  /** Of a thermal dose summed over one charge of oil: `P0-3`, article and refit. */
+  readonly charge?: string;
+  /** Of a used sample of oil. */
+  readonly sample?: string;
 }
 
 export type Source =

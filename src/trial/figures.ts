@@ -11,6 +11,8 @@ export interface QuantityKind {
   /** Which way a bench reads it; null where neither is a merit. */
   /** No figure of this kind can be larger, as shown: its interval ends there. */
   readonly most?: number;
+  /** Nor smaller. */
+  readonly least?: number;
   readonly lower: 'less loss' | 'cooler' | 'sooner' | null;
 }
 
@@ -87,6 +89,7 @@ export const quantityKinds = {
   'centrifugal-ratio': kind('centrifugal ratio at the ring gear', 'Fr', '1', '1'),
   viscosity: kind('kinematic viscosity', 'ν', 'mm²/s', 'mm2/s', 1e-6),
   'viscosity-index': kind('viscosity index', 'VI', '1', '1'),
+  'thermal-dose': { ...kind('thermal dose', 't', 'h', 'h', 3600), least: 0 },
   density: kind('density', 'ρ', 'kg/m³', 'kg/m3'),
 } as const satisfies Readonly<Record<string, QuantityKind>>;
 
@@ -97,3 +100,12 @@ export const shown = (quantity: QuantityName, si: number): number =>
 
 /** A difference or an uncertainty has no zero. */
 export const shownDifference = (quantity: QuantityName, si: number): number => si / quantityKinds[quantity].factor;
+
+/** An interval as shown, cut where the quantity ends by nature: a share at the whole, hours at none. */
+export const withinNature = (
+  quantity: QuantityName,
+  [low, high]: readonly [number, number],
+): readonly [number, number] => {
+  const { least, most }: { readonly least?: number; readonly most?: number } = quantityKinds[quantity];
+  return [Math.max(low, least ?? -Infinity), Math.min(high, most ?? Infinity)];
+};
