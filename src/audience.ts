@@ -1,6 +1,8 @@
 import type { Finding } from './finding/finding.ts';
 import type { Claim } from './trial/claim.ts';
+import type { Oil } from './trial/oil.ts';
 import type { Run } from './trial/run.ts';
+import type { OilSample } from './trial/sample.ts';
 import type { SeriesRecord } from './trial/series.ts';
 
 /** What a public build leaves out before anything is derived, so that nothing held back can be worked out from what stays. */
@@ -21,12 +23,13 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   const open = <T extends { readonly shownTo: string }>(list: ReadonlyMap<string, T>): Map<string, T> =>
     new Map([...list].filter(([, note]) => note.shownTo === 'public'));
   const articles = open(record.articles);
-  const oils = open(record.oils);
+  const readable = open(record.oils);
   const runs = record.runs.filter(
-    (r) => r.shownTo === 'public' && r.status !== 'draft' && articles.has(r.article) && oils.has(r.oil),
+    (r) => r.shownTo === 'public' && r.status !== 'draft' && articles.has(r.article) && readable.has(r.oil),
   );
   const kept = new Set(runs.map((r) => r.id));
   const heldBack = new Set(record.runs.filter((r) => !kept.has(r.id)).map((r) => r.id));
+  const oils = new Map([...readable].map(([id, oil]) => [id, withoutSamplesOf(oil, kept)]));
   const claimsNote = record.claimsNote?.shownTo === 'public' ? record.claimsNote : null;
   const hidden = [...heldBack, ...missing(record.articles, articles), ...missing(record.oils, oils)];
   const claims = claimsNote === null ? [] : openClaims(record.claims, hidden);
@@ -39,7 +42,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     ...(record.plan?.shownTo === 'public' ? [record.plan.file] : []),
     ...(claimsNote === null ? [] : [claimsNote.file]),
   ]);
-  const names = naming(heldBack);
+  const names = naming(new Set([...heldBack, ...hiddenSamples(record.oils, oils)]));
   const isShown = (f: Finding): boolean =>
     files.has(f.place.file) &&
     !heldBack.has(f.about?.run ?? '') &&
@@ -66,6 +69,22 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
 
 const missing = <T>(all: ReadonlyMap<string, T>, shown: ReadonlyMap<string, T>): string[] =>
   [...all.keys()].filter((id) => !shown.has(id));
+
+/** A sample that names a run held back goes with it, also as it was typed: how its oil changed would tell of that run. */
+function withoutSamplesOf(oil: Oil, kept: ReadonlySet<string>): Oil {
+  const isShown = ({ afterRun, beforeRun }: OilSample): boolean =>
+    [afterRun, beforeRun].every((run) => run === null || kept.has(run));
+  const samples = oil.samples.filter(isShown);
+  const open = new Set(samples.map(({ path }) => path));
+  const own = <T>(map: ReadonlyMap<string, T>) =>
+    new Map([...map].filter(([path]) => !/^samples\b/.test(path) || open.has(/^samples\.\d+/.exec(path)?.[0] ?? '')));
+  return { ...oil, samples, places: own(oil.places), typed: own(oil.typed) };
+}
+
+const hiddenSamples = (all: ReadonlyMap<string, Oil>, shown: ReadonlyMap<string, Oil>): string[] =>
+  [...all].flatMap(([id, { samples }]) =>
+    samples.filter((sample) => shown.get(id)?.samples.includes(sample) !== true).map((sample) => sample.id),
+  );
 
 /** Claims that name nothing held back, in their cells or in their words; whose override it is stays in the house. */
 function openClaims(claims: readonly Claim[], hidden: readonly string[]): Claim[] {

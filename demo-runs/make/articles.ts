@@ -1,4 +1,5 @@
 import { levelTable } from './levels.ts';
+import { sampleLines, type Wanted } from './samples.ts';
 
 const plainWall = '[[40, -128], [95, -118], [128, -80], [140, -20], [138, 30], [118, 85], [80, 120], [40, 132]]';
 const deepWall =
@@ -45,7 +46,7 @@ The bowl the axle leaves the works with: pressed steel, painted, ten bolts, pape
 With 2.40 L in it the oil stands just under the filler lip.`,
   );
 
-export const mineralOil = (opened = '2026-02-20', batch = 'B-0311'): readonly [string, string] =>
+export const mineralOil = (opened = '2026-02-20', batch = 'B-0311', samples = ''): readonly [string, string] =>
   liquid(
     'O1',
     `
@@ -59,14 +60,16 @@ specific-heat: 2000 J/(kg·K)
 max-sump: 120 °C
 batch: ${batch}
 opened: ${opened}
-hours-used: 0 h`,
+hours-used: 0 h
+${samples}`,
     `
-What the operator buys by the drum. Viscosity measured at both temperatures on a sample from the middle of the can. Fresh oil at every refit; what comes out is weighed and not put back.`,
+What the operator buys by the drum. Viscosity measured at both temperatures on a sample from the middle of the can. Fresh oil at every refit; what comes out is weighed and not put back.${samples === '' ? '' : ' One bottle came out of the middle of the drain after the first long run and its cool-down.'}`,
   );
 
-const syntheticOil = liquid(
-  'O2',
-  `
+const syntheticOil = (samples: string) =>
+  liquid(
+    'O2',
+    `
 name: synthetic 75W-80
 grade: SAE 75W-80
 base: synthetic
@@ -77,10 +80,11 @@ specific-heat: 2000 J/(kg·K)
 max-sump: 130 °C
 batch: B-0318
 opened: 2026-03-04
-hours-used: 0 h`,
-  `
+hours-used: 0 h
+${samples}`,
+    `
 The thin one. Pours like water beside O1, and finds the drain washer if that was not done up with a spanner. Flushed with 1 L and drained hot each time the oil changed over, either way.`,
-);
+  );
 
 const deepBowl = note(
   'P1',
@@ -227,13 +231,13 @@ const windows = [
   ),
 ];
 
-export const articleTexts = (): readonly (readonly [string, string])[] => [
+export const articleTexts = (wanted: Wanted): readonly (readonly [string, string])[] => [
   pressedBowl(),
   deepBowl,
   tray,
   moulded,
   shroud,
   ...windows,
-  mineralOil(),
-  syntheticOil,
+  mineralOil(undefined, undefined, sampleLines('O1', wanted)),
+  syntheticOil(sampleLines('O2', wanted)),
 ];

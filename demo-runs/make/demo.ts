@@ -39,7 +39,7 @@ export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
   const { calibration } = making;
   const files = new Map<string, string>([
     ['book.md', bookText],
-    ...seriesTexts({ seed, draws: choice.draws, select: wanted.select }),
+    ...seriesTexts({ seed, quiet, draws: choice.draws, select: wanted.select }),
   ]);
   const ends = new Map<string, LoadedEnd>();
   const made: MadeRun[] = [];

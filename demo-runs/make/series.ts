@@ -5,13 +5,18 @@ import { mapTexts } from './maps.ts';
 import { orderSeed, tableCells } from './order.ts';
 
 /** Every note of the series that is not a run. */
-export const seriesTexts = (made: { seed: number; draws: number; select: boolean }): [string, string][] =>
+export const seriesTexts = (made: {
+  seed: number;
+  draws: number;
+  select: boolean;
+  quiet: boolean;
+}): [string, string][] =>
   [
     ['series.md', series(made)] as const,
     ['rig.md', rig()] as const,
     ['plan.md', plan()] as const,
     ['claims.md', claimsText] as const,
-    ...articleTexts(),
+    ...articleTexts(made),
   ].map(([path, text]) => [`hill-bowl/${path}`, text]);
 
 const series = (made: { seed: number; draws: number; select: boolean }): string => `---

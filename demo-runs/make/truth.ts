@@ -6,6 +6,7 @@ import { trueSteps } from './flow-truth.ts';
 import * as law from './law.ts';
 import { noReleaseRun } from './note.ts';
 import { tableCells } from './order.ts';
+import { sampleTruth } from './samples.ts';
 import { hotWindowRun, limits_C, type MadeRun } from './run.ts';
 
 /** One true value, named as the ledger names its figures. */
@@ -45,6 +46,7 @@ export function truthText(given: {
     camera: { run: cameraClockRun, ahead_s: given.quiet ? 0 : cameraClock_s },
     faults: given.made.flatMap((m) => m.faults),
     verdicts: given.choice.verdicts.map((v) => round({ ...v })),
+    samples: sampleTruth(),
     cells: tableCells.map((cell) => round(cellTruth(cell))),
   };
   return spread(head, given.made);

@@ -133,6 +133,16 @@ export const methods: readonly Method[] = [
     source: own,
   },
   {
+    id: 'sample-change',
+    title: 'Change of an oil from unused to used',
+    formula: {
+      latex: String.raw`d=y-y_0,\quad |d|>r=1.96\sqrt2\,s_r`,
+      plain: 'd = y − y0; changed when |d| > r = 1.96·√2·s_r',
+    },
+    says: 'Of one batch and by one method; a data sheet is never the before. r is the repeatability that the method states for two results, so that the interval of d, at 95 %, is ± r. Of two stated values the larger is taken.',
+    source: 'r = 2.8 s_r: ISO 5725-2:1994, 7.4.',
+  },
+  {
     id: 'mean-of-refits',
     title: 'Figure of an article at a fill',
     formula: { latex: String.raw`\bar y_g=\frac1n\sum y_i-\beta(\bar t_g-\bar t)`, plain: 'ȳ = Σy_i/n − β·(t̄_g − t̄)' },

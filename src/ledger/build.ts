@@ -128,7 +128,7 @@ function maker(input: {
   const build = (name: FigureName, e: Estimate | null, rest: RestOf): Made => {
     const { quantity, subject, at } = name;
     const cell = 'cell' in subject ? subject.cell : null;
-    const isDifference = 'cell' in subject && subject.against !== undefined;
+    const isDifference = ('cell' in subject && subject.against !== undefined) || at.sample !== undefined;
     const n = e === null ? null : numbers(quantity, e, isDifference, rest.trials ?? null);
     const edge = rest.bound === null ? null : shown(quantity, rest.bound.at);
     const id = figureId(name, naming);

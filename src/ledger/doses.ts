@@ -59,7 +59,7 @@ export function doseFigures(
             ),
           ],
           ...{ quantity, at: { ...band, ...at }, estimate: sumOf(found.map(({ result }) => result.estimate!)) },
-          ...{ relation: quantity, method: 'dose/sum-over-runs', notes: [...notes, ...sharedNotes(found)] },
+          ...{ relation: quantity, method: 'dose/sum-over-runs', notes: [...notes, ...notesOf(found)] },
           given: found.map(({ run, result }, i) => ({
             symbol: `t${i + 1}`,
             name: `run ${run.id}`,
@@ -95,10 +95,7 @@ function bandsOf(over: readonly Run[], runs: ReadonlyMap<string, DerivedRun>): A
     .flatMap((result) => result.at.band_K ?? []);
   const edges = [...new Set(entered.filter((_, i) => i % 2 === 0).map((edge) => Math.round(edge * 100)))];
   if (over.length === 0) return [];
-  return [
-    {},
-    ...edges.sort((a, b) => a - b).map((edge): At => ({ band_K: [edge / 100, (edge + 1000) / 100] })),
-  ];
+  return [{}, ...edges.sort((a, b) => a - b).map((edge): At => ({ band_K: [edge / 100, (edge + 1000) / 100] }))];
 }
 
 /** Runs of one probe err alike, so that their doubts add up. */
@@ -108,6 +105,11 @@ const sumOf = (list: readonly Estimate[]): Estimate =>
     list.map((of) => ({ of, sensitivity: 1 })),
   );
 
-/** Notes that stand with every one of the runs. */
-const sharedNotes = (found: readonly { readonly result: Result }[]): string[] =>
-  (found[0]?.result.notes ?? []).filter((note) => found.every(({ result }) => result.notes.includes(note)));
+/** Notes of the runs, each once: those of some runs only say of which. */
+function notesOf(found: readonly { readonly run: Run; readonly result: Result }[]): string[] {
+  const notes = [...new Set(found.flatMap(({ result }) => result.notes))];
+  return notes.map((note) => {
+    const of = found.filter(({ result }) => result.notes.includes(note));
+    return of.length === found.length ? note : `in ${of.map(({ run }) => run.id).join(', ')}: ${note}`;
+  });
+}

@@ -8,6 +8,7 @@ import { factorialFigures } from './factorials.ts';
 import { filmFigures } from './films.ts';
 import type { Naming } from './ids.ts';
 import { oilFigures, type SheetFigure } from './oils.ts';
+import { sampleFigures } from './samples.ts';
 import { speedFigures } from './speeds.ts';
 import { surfaceFigures } from './surfaces.ts';
 import { splitFigures } from './splits.ts';
@@ -24,6 +25,7 @@ export const sheetFigures = (of: {
   return [
     ...oilFigures(record),
     ...doseFigures(record, runs, naming),
+    ...sampleFigures(record),
     ...(rigShown ? speedFigures(record) : []),
     ...agreementFigures(record, compared.agreements),
     ...splitFigures(record, compared, naming),

@@ -3,6 +3,7 @@ import type { Oil } from '../trial/oil.ts';
 import { assumed, code, day, group, headFields, optional, quantity, required, text, words } from './fields.ts';
 import type { Note } from './note.ts';
 import { readRecord, tellAt } from './record.ts';
+import { readSamples, samplesKind } from './samples.ts';
 import * as say from './texts-check.ts';
 
 /** `oils/<id>.md` */
@@ -60,6 +61,7 @@ export const oilKind = group({
     quantity('time', '0 h', { hard: ['0 h', '100000 h'] }),
     'Used oil is thinner or thicker than the drum says.',
   ),
+  samples: optional(samplesKind, 'Before and after: what the runs did to the oil.'),
   ...headFields,
 });
 
@@ -85,5 +87,6 @@ export const readOil = (note: Note): Reading<Oil> =>
       batch: v.batch,
       openedOn: v.opened,
       hoursUsed_s: v['hours-used'].value,
+      samples: readSamples(v.samples, into),
     };
   });

@@ -4,7 +4,7 @@ import type { NoteHead, ShownTo } from '../trial/note.ts';
 import type { Fields, GroupKind, ValuesOf } from './fields.ts';
 import { type Node, type Note, nodeAt, type Span, type Told } from './note.ts';
 import { join, readFields } from './read.ts';
-import { beginning, errors, type Into, wrongAt } from './read-value.ts';
+import { beginning, errors, type Into, worthKnowing, wrongAt } from './read-value.ts';
 
 /** From a note to its record by the table of its kind: `make` is called when every field could be read, and may find more. */
 export function readRecord<F extends Fields, T>(
@@ -30,6 +30,11 @@ const firmest = (findings: readonly Finding[]): Finding[] => {
 /** Tells something about the value at a path of the note. */
 export const tellAt = (into: Into, path: string, told: Told): void => {
   wrongAt(into, spanAt(into.note, path), told);
+};
+
+/** Tells something worth knowing about the value at a path, with the level of its text. */
+export const warnAt = (into: Into, path: string, told: Told): void => {
+  worthKnowing(into, spanAt(into.note, path), told);
 };
 
 function spanAt(note: Note, path: string): Span {

@@ -15,6 +15,7 @@ import { readOil } from './oil.ts';
 import { readPlan } from './plan.ts';
 import { readRig } from './rig.ts';
 import { readRun } from './run.ts';
+import { withSamples } from './samples.ts';
 import { readSeriesNote } from './series.ts';
 import * as say from './texts-book.ts';
 import { claimsLeftOut } from './texts-claims.ts';
@@ -50,12 +51,13 @@ export function readSeriesFolder(
   );
   const rig = one('rig.md', readRig) ?? missingRig(folder);
   const plan = one('plan.md', readPlan);
-  const oils = gather(inside(/^oils\/[^/]+\.md$/), readOil);
   const articles = withLevelTables(gather(inside(/^articles\/[^/]+\.md$/), readArticle));
   const runs = withFlow(gather(inside(/^runs\/[^/]+\.md$/), readRun), {
     ...{ folder, files, media: around.media },
     plan: plan?.ok ? plan.value : null,
   });
+
+  const oils = withSamples(gather(inside(/^oils\/[^/]+\.md$/), readOil), runs, folder);
 
   const known = { articles, oils, rig: rig.ok ? rig.value : null };
   const whole = series.ok ? checkSeries(series.value, known) : [];

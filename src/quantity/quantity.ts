@@ -34,12 +34,14 @@ export type Dimension =
   | 'dynamic-viscosity'
   | 'pressure-viscosity'
   | 'surface-tension'
+  | 'mass-fraction'
+  | 'acid-number'
   | 'expansion'
   | 'heat-flux'
   | 'line-load'
   | 'ratio';
 
-/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), W/(m²·K), V, J, J/m, m³/m, kg/m, m/m³, m³/J, m/s², W/m², Pa·s, 1/Pa, N/m, 1/K, 1). */
+/** A quantity as somebody wrote it. `value` is SI (K, m, m³, m³/s, kg, s, rad, m/s, rad/s, N·m, N, W, Pa, m²/s, kg/m³, J/K, J/(kg·K), W/K, W/(m·K), W/(m²·K), V, J, J/m, m³/m, kg/m, m/m³, m³/J, m/s², W/m², Pa·s, 1/Pa, N/m, 1/K, kg/kg, 1). */
 export interface Quantity {
   readonly asWritten: string;
   readonly value: number;

@@ -29,6 +29,8 @@ export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly
     'dynamic-viscosity': { noun: 'a dynamic viscosity', units: ['mPa·s', 'cP'] },
     'pressure-viscosity': { noun: 'a pressure–viscosity coefficient', units: ['1/GPa', '1/Pa'] },
     'surface-tension': { noun: 'a surface tension', units: ['mN/m', 'N/m'] },
+    'mass-fraction': { noun: 'a share by mass', units: ['mg/kg', '% (m/m)'] },
+    'acid-number': { noun: 'an acid number', units: ['mg KOH/g', 'mg KOH/g'] },
     density: { noun: 'a density', units: ['kg/m³', 'g/cm³'] },
     'heat-capacity': { noun: 'a heat capacity', units: ['kJ/K', 'Btu/°F'] },
     'specific-heat': { noun: 'a specific heat', units: ['J/(kg·K)', 'kJ/(kg·K)'] },

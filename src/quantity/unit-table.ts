@@ -170,6 +170,12 @@ export const units: readonly Unit[] = [
     si('N/m', 1, 'N/m', brochure),
     other('dyn/cm', 1e-3, 'dyn/cm', sp811, 'dyne/cm'),
   ]),
+  ...of('mass-fraction', [
+    si('mg/kg', 1e-6, 'mg/kg', brochure, 'µg/g|ppm (m/m)|ppm by mass'),
+    si('g/kg', 1e-3, 'g/kg', brochure, 'mg/g'),
+    si('% (m/m)', 1e-2, '%', brochure, '% by mass|mass %|% m/m'),
+  ]),
+  ...of('acid-number', [si('mg KOH/g', 1e-3, 'mg/g', product, 'mgKOH/g|mg(KOH)/g|g KOH/kg')]),
   ...of('density', [
     si('kg/m³', 1, 'kg/m3', brochure, 'kg m-3'),
     si('g/cm³', 1e3, 'g/cm3', brochure, 'g/cc|g/ccm'),

@@ -66,6 +66,13 @@ export function quantityText(si: number, unit: string, decimals: number, withUs 
   return bracketed(writeQuantity(si, unit, decimals), other === null ? null : writeQuantity(si, other.name, decimals));
 }
 
+/** SI in; to the place that was typed, `step` being one in it. */
+export function typedText(si: number, step: number, unit: string): string {
+  const named = unitNamed(unit);
+  const inUnit = named === null ? step : differenceFromSI(named, step);
+  return quantityText(si, unit, Math.min(20, Math.max(0, Math.ceil(-Math.log10(inUnit) - 1e-9))));
+}
+
 /** A value in a named unit, to the place of its standard uncertainty where it has one. */
 export const givenText = (value: number, u: number | null, unit: string): string =>
   withUnit(

@@ -95,13 +95,15 @@ const bandsTable = (view: View, id: string, whole: Figure, bands: readonly Figur
     ),
   );
 
-/** Of one run its own figures stand; of several their sum. */
+/** The whole first, then its bands. Of one run its own figures stand; of several their sum. */
+export function chargeFigures(view: View, oil: Oil, { id, runs: [only, ...others] }: Charge): readonly Figure[] {
+  return only !== undefined && others.length === 0
+    ? runFigures(view, only.id, 'thermal-dose')
+    : (view.figuresOf.get(oil.id) ?? []).filter((figure) => isDose(figure) && figure.at.charge === id);
+}
+
 function chargeRow(view: View, oil: Oil, charge: Charge): ReturnType<typeof row> {
-  const [only, ...others] = charge.runs;
-  const figures =
-    only !== undefined && others.length === 0
-      ? runFigures(view, only.id, 'thermal-dose')
-      : (view.figuresOf.get(oil.id) ?? []).filter((figure) => isDose(figure) && figure.at.charge === charge.id);
+  const figures = chargeFigures(view, oil, charge);
   const [whole, hottest] = [figures[0], figures.at(-1)];
   return row(
     [articleSpan(view, charge.article), `, refit ${charge.refit}`],

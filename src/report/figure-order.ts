@@ -57,6 +57,15 @@ const quantities: readonly string[] = [
   'hot-level-rise',
   'camera-ahead',
   'thermal-dose',
+  'viscosity-40-change',
+  'viscosity-100-change',
+  'viscosity-index-change',
+  'acid-number-change',
+  'water-change',
+  'iron-change',
+  'copper-change',
+  'foam-change',
+  'air-release-change',
 ];
 
 export const rankOf = (quantity: string): number => {
@@ -71,6 +80,7 @@ export const byStory = (a: Figure, b: Figure): number =>
   numberIn(a.at['wheel-speed'] ?? a.at['output-speed']) - numberIn(b.at['wheel-speed'] ?? b.at['output-speed']) ||
   numberIn(a.at.sump) - numberIn(b.at.sump) ||
   numberIn(a.at.limit) - numberIn(b.at.limit) ||
+  byText(a.at.sample ?? '', b.at.sample ?? '') ||
   Number(a.at.charge !== undefined) - Number(b.at.charge !== undefined) ||
   byText(a.at.charge ?? '', b.at.charge ?? '') ||
   bandIn(a) - bandIn(b) ||

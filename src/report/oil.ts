@@ -7,6 +7,7 @@ import { quantityText } from './digits.ts';
 import { doseSection, isDose } from './dose.ts';
 import { noteSection } from './note-fields.ts';
 import type { MarginNote, Page, Section, Span } from './page.ts';
+import { samplesSection } from './samples.ts';
 import { facts, link, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { groupBy, type View } from './view.ts';
 
@@ -30,7 +31,9 @@ const sourceWords: Readonly<Record<Oil['nuSource'], string>> = {
 
 /** One lubricant: two viscosities with their source, what follows from them, and where it was used. */
 export function oilPage(view: View, oil: Oil): Page {
-  const figures = (view.figuresOf.get(oil.id) ?? []).filter((figure) => !isDose(figure));
+  const figures = (view.figuresOf.get(oil.id) ?? []).filter(
+    (figure) => !isDose(figure) && figure.at.sample === undefined,
+  );
   return {
     kind: 'oil',
     path: `${view.base}oils/${oil.id}/`,
@@ -98,6 +101,7 @@ export function oilPage(view: View, oil: Oil): Page {
             ],
           ),
       doseSection(view, oil),
+      samplesSection(view, oil),
       usedSection(view, oil),
       noteSection(view, oil),
     ].filter((s) => s !== null),

@@ -42,7 +42,9 @@ export function runPage(view: View, run: Run, sheet: Sheet): Page {
     lead: sheet.lead,
     banners: banners(view, run),
     series: view.series.id,
-    sections: [...sheet.sections, doseNote(view, run), findingsSection(view, run.id), noteSection(view, run)].filter((s) => s !== null),
+    sections: [...sheet.sections, doseNote(view, run), findingsSection(view, run.id), noteSection(view, run)].filter(
+      (s) => s !== null,
+    ),
   };
 }
 

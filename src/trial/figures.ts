@@ -90,6 +90,15 @@ export const quantityKinds = {
   viscosity: kind('kinematic viscosity', 'ν', 'mm²/s', 'mm2/s', 1e-6),
   'viscosity-index': kind('viscosity index', 'VI', '1', '1'),
   'thermal-dose': { ...kind('thermal dose', 't', 'h', 'h', 3600), least: 0 },
+  'viscosity-40-change': kind('change of kinematic viscosity at 40 °C', 'Δν40', 'mm²/s', 'mm2/s', 1e-6),
+  'viscosity-100-change': kind('change of kinematic viscosity at 100 °C', 'Δν100', 'mm²/s', 'mm2/s', 1e-6),
+  'viscosity-index-change': kind('change of viscosity index', 'ΔVI', '1', '1'),
+  'acid-number-change': kind('change of acid number', 'ΔAN', 'mg KOH/g', 'mg/g', 1e-3),
+  'water-change': kind('change of water', 'Δw', 'mg/kg', 'mg/kg', 1e-6),
+  'iron-change': kind('change of iron', 'ΔFe', 'mg/kg', 'mg/kg', 1e-6),
+  'copper-change': kind('change of copper', 'ΔCu', 'mg/kg', 'mg/kg', 1e-6),
+  'foam-change': kind('change of foam', 'ΔV', 'mL', 'mL', 1e-6),
+  'air-release-change': kind('change of air release time', 'Δt', 's', 's'),
   density: kind('density', 'ρ', 'kg/m³', 'kg/m3'),
 } as const satisfies Readonly<Record<string, QuantityKind>>;
 

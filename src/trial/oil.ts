@@ -1,5 +1,6 @@
 import type { PlusMinus } from '../quantity/quantity.ts';
 import type { NoteHead } from './note.ts';
+import type { OilSample } from './sample.ts';
 
 /** `oils/<id>.md` */
 export interface Oil extends NoteHead {
@@ -23,4 +24,6 @@ export interface Oil extends NoteHead {
   readonly batch: string;
   readonly openedOn: string | null;
   readonly hoursUsed_s: number | null;
+  /** In the order of the note. */
+  readonly samples: readonly OilSample[];
 }

@@ -24,6 +24,7 @@ const oil = (more: Partial<Oil> = {}): Oil => ({
   batch: 'B',
   openedOn: null,
   hoursUsed_s: null,
+  samples: [],
   ...more,
 });
 const figures = (o: Oil) =>

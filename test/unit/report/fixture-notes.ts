@@ -178,6 +178,7 @@ export const oil: Oil = {
   batch: 'L-0504',
   openedOn: null,
   hoursUsed_s: null,
+  samples: [],
 };
 
 export const plan: Plan = {
