@@ -66,11 +66,11 @@ export function quantityText(si: number, unit: string, decimals: number, withUs 
   return bracketed(writeQuantity(si, unit, decimals), other === null ? null : writeQuantity(si, other.name, decimals));
 }
 
-/** SI in; to the place that was typed, `step` being one in it. */
+/** SI in; the bare number in a unit that stands elsewhere, to the place that was typed, `step` being one in it. */
 export function typedText(si: number, step: number, unit: string): string {
   const named = unitNamed(unit);
-  const inUnit = named === null ? step : differenceFromSI(named, step);
-  return quantityText(si, unit, Math.min(20, Math.max(0, Math.ceil(-Math.log10(inUnit) - 1e-9))));
+  const [value, one] = named === null ? [si, step] : [differenceFromSI(named, si), differenceFromSI(named, step)];
+  return numberText(value, Math.min(20, Math.max(0, Math.ceil(-Math.log10(one) - 1e-9))));
 }
 
 /** A value in a named unit, to the place of its standard uncertainty where it has one. */

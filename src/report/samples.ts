@@ -1,8 +1,9 @@
 import { sampleChanges, type SampleChange } from '../compare/samples.ts';
+import { words } from '../compare/texts-samples.ts';
 import { chargesOf, hasDose } from '../ledger/doses.ts';
 import type { Oil } from '../trial/oil.ts';
 import { oilProperties, type OilSample, type SampleResult } from '../trial/sample.ts';
-import { cited, citedValue, figureNamed, toWorking } from './cite.ts';
+import { cited, citedValue, figureNamed } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { quantityText, typedText } from './digits.ts';
 import { chargeFigures } from './dose.ts';
@@ -52,16 +53,7 @@ function usedBlocks(view: View, oil: Oil, changes: readonly SampleChange[]): Blo
     ),
     tableBlock(
       `sample-${sample.id}`,
-      [
-        'wide property',
-        'method',
-        'number unused',
-        'number used',
-        'number change',
-        'number repeatability',
-        'result',
-        '',
-      ],
+      ['wide property, by method', 'result', 'number unused', 'number used', 'number change', 'number repeatability'],
       changes.map((change) => changeRow(view, oil, change)),
     ),
   ];
@@ -69,17 +61,15 @@ function usedBlocks(view: View, oil: Oil, changes: readonly SampleChange[]): Blo
 
 function changeRow(view: View, oil: Oil, change: SampleChange): ReturnType<typeof row> {
   const { sample, after, before, repeatability, word } = change;
-  const { name, unit, change: quantity } = oilProperties[after.property];
+  const { unit, change: quantity } = oilProperties[after.property];
   const figure = figureNamed(view, { subject: { oil: oil.id }, quantity, at: { sample: sample.id } });
   return row(
-    capital(name),
-    after.method,
+    propertyWords(after),
+    word === words.changed ? verdict(word) : word,
     before === null ? '—' : valueText(before),
     valueText(after),
     figure === undefined ? '—' : citedValue(view, figure),
     repeatability === null ? '—' : typedText(repeatability, finer(after.step, before?.step, repeatability), unit),
-    change.change === null ? word : verdict(word),
-    figure === undefined ? '' : toWorking(view, figure),
   );
 }
 
@@ -87,10 +77,16 @@ const unusedBlocks = (sample: OilSample): Block[] => [
   prose(strong(sample.id), `, ${drawnWords(sample)}. Nothing stands beside it yet.`),
   tableBlock(
     `sample-${sample.id}`,
-    ['wide property', 'method', 'number unused'],
-    sample.results.map((result) => row(capital(oilProperties[result.property].name), result.method, valueText(result))),
+    ['wide property, by method', 'number unused'],
+    sample.results.map((result) => row(propertyWords(result), valueText(result))),
   ),
 ];
+
+/** "Iron, mg/kg, by ASTM D5185" */
+const propertyWords = ({ property, method }: SampleResult): string => {
+  const { name, unit } = oilProperties[property];
+  return `${capital(name)}${unit === '1' ? '' : `, ${unit}`}, by ${method.replaceAll(' ', '\u00a0')}`;
+};
 
 const valueText = ({ property, value, step }: SampleResult): string =>
   typedText(value, step, oilProperties[property].unit);
