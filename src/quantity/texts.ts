@@ -1,55 +1,13 @@
+import { kinds } from './kinds.ts';
 import type { Dimension, Trouble } from './quantity.ts';
+
+export { kinds };
 
 /** Where in the text, and how much to underline. */
 export interface At {
   readonly offset: number;
   readonly length: number;
 }
-
-/** Name of each kind in a sentence, and the two units a bench would write first. */
-export const kinds: Readonly<Record<Dimension, { readonly noun: string; readonly units: readonly [string, string] }>> =
-  {
-    length: { noun: 'a length', units: ['mm', 'in'] },
-    area: { noun: 'an area', units: ['cm²', 'in²'] },
-    volume: { noun: 'a volume', units: ['L', 'US qt'] },
-    flow: { noun: 'a flow', units: ['L/s', 'm³/s'] },
-    mass: { noun: 'a mass', units: ['g', 'kg'] },
-    time: { noun: 'a time', units: ['min', 's'] },
-    angle: { noun: 'an angle', units: ['°', 'rad'] },
-    speed: { noun: 'a speed', units: ['m/s', 'mph'] },
-    rotation: { noun: 'a speed of rotation', units: ['rpm', 'rad/s'] },
-    torque: { noun: 'a torque', units: ['N·m', 'lbf·ft'] },
-    force: { noun: 'a force', units: ['N', 'lbf'] },
-    power: { noun: 'a power', units: ['W', 'kW'] },
-    pressure: { noun: 'a pressure', units: ['kPa', 'psi'] },
-    temperature: { noun: 'a temperature', units: ['°C', '°F'] },
-    'temperature-difference': { noun: 'a temperature difference', units: ['K', 'Δ°F'] },
-    'temperature-rate': { noun: 'a rate of temperature', units: ['K/min', 'K/s'] },
-    'kinematic-viscosity': { noun: 'a kinematic viscosity', units: ['mm²/s', 'cSt'] },
-    'dynamic-viscosity': { noun: 'a dynamic viscosity', units: ['mPa·s', 'cP'] },
-    'pressure-viscosity': { noun: 'a pressure–viscosity coefficient', units: ['1/GPa', '1/Pa'] },
-    'surface-tension': { noun: 'a surface tension', units: ['mN/m', 'N/m'] },
-    'mass-fraction': { noun: 'a share by mass', units: ['mg/kg', '% (m/m)'] },
-    'acid-number': { noun: 'an acid number', units: ['mg KOH/g', 'mg KOH/g'] },
-    density: { noun: 'a density', units: ['kg/m³', 'g/cm³'] },
-    'heat-capacity': { noun: 'a heat capacity', units: ['kJ/K', 'Btu/°F'] },
-    'specific-heat': { noun: 'a specific heat', units: ['J/(kg·K)', 'kJ/(kg·K)'] },
-    conductance: { noun: 'a heat shed per kelvin', units: ['W/K', 'Btu/(h·°F)'] },
-    conductivity: { noun: 'a thermal conductivity', units: ['W/(m·K)', 'Btu/(h·ft·°F)'] },
-    'film-coefficient': { noun: 'a film coefficient', units: ['W/(m²·K)', 'Btu/(h·ft²·°F)'] },
-    voltage: { noun: 'a voltage', units: ['V', 'mV'] },
-    energy: { noun: 'an energy', units: ['kWh', 'MJ'] },
-    'energy-per-distance': { noun: 'an energy per distance', units: ['kWh/100 km', 'Wh/km'] },
-    'fuel-per-distance': { noun: 'a fuel consumption', units: ['L/100 km', 'mL/km'] },
-    'mass-per-distance': { noun: 'a mass per distance', units: ['g/km', 'g/mi'] },
-    'distance-per-fuel': { noun: 'a distance per fuel', units: ['mi/US gal', 'km/L'] },
-    'fuel-per-energy': { noun: 'a fuel volume per energy', units: ['L/kWh', 'mL/kWh'] },
-    acceleration: { noun: 'an acceleration', units: ['m/s²', 'ft/s²'] },
-    expansion: { noun: 'a thermal expansion', units: ['1/K', '1/°F'] },
-    'heat-flux': { noun: 'a heat flow per area', units: ['W/m²', 'W/m²'] },
-    'line-load': { noun: 'a load along a line', units: ['N/mm', 'N/mm'] },
-    ratio: { noun: 'a ratio', units: ['%', '‰'] },
-  };
 
 export interface About {
   readonly field?: string | undefined;

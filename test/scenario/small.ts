@@ -11,10 +11,16 @@ let copied: readonly SourceFile[] | null = null;
 
 /** Both series of the demo with few of their runs, so that one build takes a moment. */
 export const smallDemo = (): readonly SourceFile[] =>
-  (copied ??= demoFiles().filter(({ path }) => {
-    const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
-    return !path.endsWith('.json') && (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run));
-  }));
+  (copied ??= demoFiles()
+    .filter(({ path }) => {
+      const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
+      return !path.endsWith('.json') && (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run));
+    })
+    .map((file) => (/\/oils\//.test(file.path) ? withoutSamples(file) : file)));
+
+/** Samples of the demo were drawn after runs that are not among the few. */
+const withoutSamples = ({ path, bytes }: SourceFile): SourceFile =>
+  fileOf(path, new TextDecoder().decode(bytes).replace(/^samples:\n(?: .*\n)*/m, ''));
 
 export const textOf = (path: string, files: readonly SourceFile[] = smallDemo()): string => {
   const file = files.find((f) => f.path === path);

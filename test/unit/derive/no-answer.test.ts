@@ -33,9 +33,9 @@ const heatUp = (other: Partial<Record<ChannelKind, Course>> = {}): Log =>
   );
 const reduced = (id: string, log: Log): DerivedRun => [...deriveSeries(recordOf(id, log)).runs.values()][0]!;
 const codes = (d: DerivedRun) => d.findings.map((f) => f.code);
-/** Every quantity of the trial itself; the fill has its own. */
+/** Every quantity of the trial itself; the fill has its own, and its oil was warm all the same. */
 const quantities = (d: DerivedRun) =>
-  new Set(d.results.map((r) => r.quantity).filter((q) => !/fill|level|immersion/.test(q)));
+  new Set(d.results.map((r) => r.quantity).filter((q) => !/fill|level|immersion|thermal-dose/.test(q)));
 const value = (d: DerivedRun, quantity: string): number | undefined =>
   d.results.find((r) => r.quantity === quantity)?.estimate?.value;
 
