@@ -153,7 +153,7 @@ level-table:
     kind: 'oil',
     heading: 'An oil',
     file: 'pan-depth/oils/L1.md',
-    says: 'Two viscosities with their source, density, and the batch that was in the axle.',
+    says: 'Two viscosities with their source, density, and the batch that was in the axle. Samples are optional: a used one is held against the unused one of its batch.',
     yaml: `id: L1
 name: mineral 80W-90
 grade: SAE 80W-90
@@ -162,7 +162,21 @@ viscosity: { at-40: 145 mm²/s, at-100: 14.2 mm²/s, source: data_sheet }
 density-15: 897 kg/m³
 specific-heat: 2000 J/(kg·K)
 batch: L-0504
-hours-used: 0 h`,
+hours-used: 0 h
+samples:
+  - id: L1-new
+    point: unused            # or drain-mid, syringe; never the first gush
+    batch: L-0504
+    taken-on: 2026-05-04
+    results:
+      - { property: iron, method: ASTM D5185, value: 2 mg/kg, repeatability: 3 mg/kg }
+  - id: L1-used
+    point: drain-mid
+    batch: L-0504
+    after-run: S-01
+    taken-on: 2026-05-06
+    results:
+      - { property: iron, method: ASTM D5185, value: 11 mg/kg, repeatability: 3 mg/kg }`,
   },
   {
     id: 'note-run',

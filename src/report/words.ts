@@ -58,6 +58,19 @@ const vocabulary: readonly { readonly id: string; readonly heading: string; read
         'Shed with still gears, from a cool-down. Still oil stirs nothing, so this is not the running value.',
       ],
       [
+        'thermal dose',
+        'Hours that the oil spent in each band of ten degrees, by the sump probe. It is time, not a share of a life.',
+      ],
+      ['charge', 'The oil that went in at one refit of one article, until it is drained.'],
+      [
+        'repeatability of a method',
+        'How far two results on one oil lie apart at most in 95 % of cases, by one operator on one apparatus.',
+      ],
+      [
+        'unused sample',
+        'Oil of the same batch that saw no run. Without one there is no before, and nothing is said of a change.',
+      ],
+      [
         'pinion bearing above sump',
         'Temperature of the pinion’s outer race less the sump’s: a sign of how well the bearing is supplied.',
       ],

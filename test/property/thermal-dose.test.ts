@@ -42,7 +42,7 @@ describe('the thermal dose of whatever log', () => {
         const [one, other] = [timeInBands({ time_s, sump_K }), timeInBands(back)];
         expect(other.counted_s).toBeCloseTo(one.counted_s, 6);
         expect(other.bands.map((b) => b.from_K)).toEqual(one.bands.map((b) => b.from_K));
-        other.bands.forEach((b, i) => expect(b.time_s).toBeCloseTo(one.bands[i]!.time_s, 6));
+        for (const [i, { time_s: own }] of other.bands.entries()) expect(own).toBeCloseTo(one.bands[i]!.time_s, 6);
       }),
       runs,
     );

@@ -54,9 +54,7 @@ describe('the thermal dose of the demo', () => {
   it('comes to the length of the log, band by band, run by run and over the series', () => {
     expect(sum(bandsOf('H-01'))).toBeCloseTo(2.5, 9);
     expect(sum(bandsOf('O1'))).toBeCloseTo(valueOf('O1/thermal-dose'), 9);
-    const runs = ledger.figures.filter(
-      ({ id, subject }) => id.endsWith('/thermal-dose') && pageOf(`runs/${subject.run ?? ''}/`) !== undefined,
-    );
+    const runs = ledger.figures.filter(({ id, subject }) => id === `${subject.run ?? ''}/thermal-dose`);
     const oils = valueOf('O1/thermal-dose') + valueOf('O2/thermal-dose');
     expect(sum(runs)).toBeCloseTo(oils, 9);
   });
@@ -65,6 +63,14 @@ describe('the thermal dose of the demo', () => {
     expect(valueOf('O1/thermal-dose@P0-1')).toBeCloseTo(valueOf('H-01/thermal-dose') + valueOf('C-01/thermal-dose'), 9);
     const charges = new Set(doses('O1').flatMap(({ at }) => at.charge ?? []));
     expect([...charges].sort()).toEqual(['P0-1', 'P1-3', 'P3-2', 'P4-6']);
+  });
+
+  it('has no interval that begins below no time at all', () => {
+    const lowest = ledger.figures
+      .filter(({ quantity }) => quantity === 'thermal-dose')
+      .flatMap(({ interval: [low] }) => low ?? []);
+    expect(lowest.length).toBeGreaterThan(100);
+    expect(Math.min(...lowest)).toBe(0);
   });
 
   it('says what it sums over, never a life, and stands on the sheets of the oil and of its runs', () => {

@@ -22,6 +22,24 @@ describe('the name of a figure', () => {
     );
   });
 
+  it('of hours in a band names both its ends, and the charge it is of; of a change in an oil its sample', () => {
+    const dose = (from_C: number, charge?: string): string =>
+      figureId(
+        {
+          subject: { oil: 'O1' },
+          quantity: 'thermal-dose',
+          at: { band_K: [from_C + 273.15, from_C + 283.15], ...(charge === undefined ? {} : { charge }) },
+        },
+        naming,
+      );
+    expect(dose(55)).toBe('O1/thermal-dose@55to65Cel');
+    expect(dose(-15, 'P0-1')).toBe('O1/thermal-dose@-15to-5Cel,P0-1');
+    expect(figureId({ subject: { oil: 'O1' }, quantity: 'iron-change', at: { sample: 'O1-used' } }, naming)).toBe(
+      'O1/iron-change@O1-used',
+    );
+    expect(conditionsOf({ band_K: [328.15, 338.15] }, null, naming)).toEqual({ band: '55 to 65 Cel' });
+  });
+
   it('of a difference names both articles, and fill, oil and tilt only where they differ from the reference', () => {
     const of = (a: Cell, b: Cell): string =>
       figureId({ subject: { cell: a, against: b }, quantity: 'spin-power', at: speed }, naming);
