@@ -1,5 +1,6 @@
 import { createHash } from 'node:crypto';
-import { readFileSync } from 'node:fs';
+import { readFileSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { makeBook, type Made } from '../../src/pipeline.ts';
 import { readFolder } from '../../src/host/disk/book.ts';
 import type { Figure } from '../../src/ledger/figure.ts';
@@ -7,6 +8,17 @@ import type { SourceFile } from '../../src/trial/series.ts';
 
 /** The demo book as it lies in the repository. */
 export const demoFiles = (): SourceFile[] => readFolder('demo-runs');
+
+/** The note of an oil without its samples: in a part of the demo the runs that they were drawn after may be missing. */
+export const withoutSamples = (note: string): string => note.replace(/^samples:\n(?: .*\n)*/m, '');
+
+/** The same in a copy of the demo on the disk. */
+export function takeSamplesOut(book: string): void {
+  for (const oil of ['O1', 'O2']) {
+    const note = join(book, 'hill-bowl', 'oils', `${oil}.md`);
+    writeFileSync(note, withoutSamples(readFileSync(note, 'utf8')));
+  }
+}
 
 /** Files as a map of path → text, for a book that never touches the disk. */
 export const filesOf = (texts: ReadonlyMap<string, string>): SourceFile[] =>

@@ -14,6 +14,7 @@ import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from
 import { stillStore } from '../../src/host/pictures/stills.ts';
 import { madeFrom, type MadeWhole } from '../../src/host/terminal/make.ts';
 import { gradeKinds } from '../../src/trial/flow.ts';
+import { takeSamplesOut } from './demo.ts';
 
 /** Two flow trials of the demo on the disk, with their clips and stills; F-02 is spoilt, F-01 is not. */
 const root = mkdtempSync(join(tmpdir(), 'dipmark-flow-spoils-'));
@@ -54,6 +55,7 @@ const other = /\/(?:make|where-the-oil-stands)|\/runs\/(?!F-0[12]\.)[^/]+$|\/pic
 const fresh = (): void => {
   rmSync(book, { recursive: true, force: true });
   cpSync('demo-runs', book, { recursive: true, filter: (path) => !other.test(path) });
+  takeSamplesOut(book);
 };
 beforeAll(async () => {
   fresh();

@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import type { Finding } from '../../src/finding/finding.ts';
 import { makeBook, type Made, type Remember } from '../../src/pipeline.ts';
 import type { SourceFile } from '../../src/trial/series.ts';
-import { demoFiles } from './demo.ts';
+import { demoFiles, withoutSamples } from './demo.ts';
 
 /** Runs of the small copy: three refits of the standard bowl and three of the shroud, and one heat-up of each. */
 export const smallRuns = ['S-01', 'S-08', 'S-15', 'S-07', 'S-18', 'S-30', 'H-01', 'H-10'] as const;
@@ -16,11 +16,9 @@ export const smallDemo = (): readonly SourceFile[] =>
       const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
       return !path.endsWith('.json') && (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run));
     })
-    .map((file) => (/\/oils\//.test(file.path) ? withoutSamples(file) : file)));
-
-/** Samples of the demo were drawn after runs that are not among the few. */
-const withoutSamples = ({ path, bytes }: SourceFile): SourceFile =>
-  fileOf(path, new TextDecoder().decode(bytes).replace(/^samples:\n(?: .*\n)*/m, ''));
+    .map((file) =>
+      /\/oils\//.test(file.path) ? fileOf(file.path, withoutSamples(new TextDecoder().decode(file.bytes))) : file,
+    ));
 
 export const textOf = (path: string, files: readonly SourceFile[] = smallDemo()): string => {
   const file = files.find((f) => f.path === path);

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { build } from '../../src/host/terminal/build.ts';
 import { check } from '../../src/host/terminal/check.ts';
+import { takeSamplesOut } from '../scenario/demo.ts';
 
 /** Two flow trials of the demo with their clips and stills: F-01 for everybody, F-02 (clip K7) for the house. */
 const root = mkdtempSync(join(tmpdir(), 'dipmark-public-media-'));
@@ -18,6 +19,7 @@ beforeAll(() => {
   const other =
     /\/(?:make|where-the-oil-stands)|\/runs\/(?!F-0[12]\.)[^/]+$|\/pictures\/(?!F-0[12]-)[^/]+$|truth\.json$/;
   cpSync('demo-runs', book, { recursive: true, filter: (path) => !other.test(path) });
+  takeSamplesOut(book);
   writeFileSync(note, readFileSync(note, 'utf8').replace('shown-to: public', 'shown-to: house'));
 });
 afterAll(() => {
