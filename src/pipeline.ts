@@ -1,6 +1,8 @@
 import { publicPart } from './audience.ts';
+import { reachesOf } from './reaches.ts';
 import { outlookOf } from './compare/outlook.ts';
 import { compareSeries } from './compare/series.ts';
+import { amendedRecord } from './derive/amended.ts';
 import { deriveSeries, type KeptRun } from './derive/series.ts';
 import { inOrder, type Finding } from './finding/finding.ts';
 import { buildLedger } from './ledger/build.ts';
@@ -64,20 +66,31 @@ export function makeBook(input: {
   for (const one of notes.series) {
     tell(`${one.series.title}: logger files`);
     const read = withLogs(one, files, remember);
-    const record = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none, stops: [] };
-    if (record === null) continue;
+    const shown = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none, stops: [] };
+    if (shown === null) continue;
+    const record = { ...shown, record: amendedRecord(shown.record, shown.record.corrections) };
     tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
-    const made = reduced(
-      record.record,
-      { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public', remember },
-      keptRun({ record: record.record, sums, audience, remember }),
-    );
+    const kept = keptRun({ record: record.record, sums, audience, remember });
+    const how = { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public', remember };
+    const made = reduced(record.record, how, kept);
+    const reaches = reachesOf({
+      ...{ record: record.record, derived: made.derived, how, kept },
+      before: (without) => {
+        const noted = readNotes(files, input.media ?? null, without).series.find((s) => s.series.id === one.series.id);
+        const then = noted && withLogs(noted, files, remember);
+        return then === undefined
+          ? null
+          : audience === 'public'
+            ? (publicPart(then.record, [])?.record ?? null)
+            : then.record;
+      },
+    });
     const own = inOrder(placed([...record.findings, ...made.findings], files));
     findings.push(...own);
     stops.push(...record.stops);
     series.push({
       ...{ book, ...made, sums, media: present, record: record.record },
-      ...{ findings: own, held: record.held, audience },
+      ...{ findings: own, held: record.held, audience, reaches },
     });
   }
   tell('writing pages');
@@ -134,7 +147,9 @@ function keptRun(input: {
   const { record, sums, audience, remember } = input;
   const own = record.series.file.replace(/[^/]*$/, '');
   const shared = [...sums].filter(
-    ([path]) => path.startsWith(own) && !/^(?:runs\/|pictures\/|claims\.md$)/.test(path.slice(own.length)),
+    ([path]) =>
+      path.startsWith(own) &&
+      !/^(?:runs\/|pictures\/|parts\/|amendments\/|reports\/|claims\.md$)/.test(path.slice(own.length)),
   );
   const around = JSON.stringify([audience, sums.get('book.md'), shared]);
   return (run, reduce, as = '') => {
@@ -142,7 +157,7 @@ function keptRun(input: {
     const used = [run.file, log].map((path) => [path, path === null ? null : sums.get(path)]);
     // captions, pictures and clips beside the note may change what stands of these
     const parts = [run.clips, run.observations, run.stills];
-    return remember(`run ${as} ${around} ${JSON.stringify([used, parts])}`, reduce);
+    return remember(`run ${as} ${around} ${JSON.stringify([used, parts, run.amended ?? []])}`, reduce);
   };
 }
 

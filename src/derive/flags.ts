@@ -44,7 +44,7 @@ export function flagged(
       .map((i) => texts.overdueNote({ instrument: i.id, due: i.nextDue ?? '' }));
     const level = r.quantity === 'static-level' || r.quantity === 'immersion' ? off : [];
     const blind = ofTheFill.has(r.quantity) ? [] : blindNote;
-    const more = [...late, ...level, ...blind];
+    const more = [...late, ...level, ...blind, ...(of.run.amended ?? [])];
     return more.length === 0 ? r : { ...r, notes: [...r.notes, ...more], flags: late };
   });
 }

@@ -19,7 +19,11 @@ export interface BookNotes {
 }
 
 /** Without `media` nobody looked which pictures and clips there are, and nothing is said of them as files. */
-export function readNotes(files: readonly SourceFile[], media: readonly MediaFile[] | null = null): BookNotes {
+export function readNotes(
+  files: readonly SourceFile[],
+  media: readonly MediaFile[] | null = null,
+  without: ReadonlySet<string> = new Set(),
+): BookNotes {
   const sorted = [...files].sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
   const { book, findings } = readBook(sorted);
   const folders = sorted.flatMap(({ path }) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? []);
@@ -29,6 +33,7 @@ export function readNotes(files: readonly SourceFile[], media: readonly MediaFil
       sorted.filter((f) => f.path.startsWith(`${folder}/`)),
       {
         media,
+        without,
         licence: book?.licence ?? 'no licence stated',
         otherFolders: folders.filter((f) => f !== folder),
       },

@@ -4,9 +4,12 @@ import type { NoteHead } from '../trial/note.ts';
 import type { Rig } from '../trial/rig.ts';
 import type { Run } from '../trial/run.ts';
 import type { MediaFile, SeriesRecord, SourceFile } from '../trial/series.ts';
+import { fieldChanges, fieldsStand, withWritten } from './amended.ts';
+import { readAmendment } from './amendment.ts';
 import { readArticle } from './article.ts';
 import { withFlow } from './check-flow.ts';
 import { checkClaims } from './check-claims.ts';
+import { checkAmendments, parted, standingCorrections } from './check-amendments.ts';
 import { checkRuns } from './check-runs.ts';
 import { checkPlan, checkSeries, namesOf, withLevelTables } from './check-series.ts';
 import { type ClaimsNote, readClaims } from './claims.ts';
@@ -29,6 +32,8 @@ export interface Around {
   readonly media: readonly MediaFile[] | null;
   readonly licence: string;
   readonly otherFolders: readonly string[];
+  /** Corrections that do not hold yet, by id: the series as it was read before them. */
+  readonly without?: ReadonlySet<string>;
 }
 
 /** Everything in the folder is read and told, even when the series itself must be left out. */
@@ -52,7 +57,11 @@ export function readSeriesFolder(
   const rig = one('rig.md', readRig) ?? missingRig(folder);
   const plan = one('plan.md', readPlan);
   const articles = withLevelTables(gather(inside(/^articles\/[^/]+\.md$/), readArticle));
-  const runs = withFlow(gather(inside(/^runs\/[^/]+\.md$/), readRun), {
+  const amendments = gather(inside(/^amendments\/[^/]+\.md$/), readAmendment);
+  const { corrections, objections } = parted(amendments);
+  const runFiles = inside(/^runs\/[^/]+\.md$/);
+  const holding = corrections.filter((c) => around.without?.has(c.id) !== true && fieldsStand(c, runFiles));
+  const runs = withFlow(gather(runFiles, withWritten(readRun, fieldChanges(holding))), {
     ...{ folder, files, media: around.media },
     plan: plan?.ok ? plan.value : null,
   });
@@ -78,6 +87,7 @@ export function readSeriesFolder(
     ...ofThings(oils, checked.needed.oils, 'oil', folder),
     ...checked.findings,
     ...withEffect([...(note?.findings ?? []), ...claims.findings], claimsLeftOut, about),
+    ...checkAmendments(amendments, { runs, rig: rig.ok ? rig.value : null, folder }),
     ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
     ...unread(files, runs, folder),
   ];
@@ -88,6 +98,7 @@ export function readSeriesFolder(
       ...{ series: series.value, rig: rig.value, plan: standing, runs: checked.runs, findings },
       ...{ articles: articles.records, oils: oils.records },
       ...{ claims: claims.claims, claimsNote: note?.ok ? headOnly(note.value) : null },
+      ...{ corrections: standingCorrections(corrections, runs), objections },
     },
     findings,
   };

@@ -1,10 +1,12 @@
 import type { Finding } from '../finding/finding.ts';
+import type { Figure } from '../ledger/figure.ts';
 import type { Ledger } from '../ledger/ledger.ts';
 import type { Book } from '../trial/book.ts';
 import type { ComparedSeries } from '../trial/compared.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { AxleAnswer, AxleData } from '../trial/own-axle.ts';
 import type { Outlook } from '../trial/outlook.ts';
+import type { Reach } from '../trial/reach.ts';
 import type { StressInput, StressTable } from '../trial/stress.ts';
 import type { MediaFile, SeriesRecord } from '../trial/series.ts';
 
@@ -32,6 +34,8 @@ export interface SeriesInput {
   /** What a public build held back before it came here; the pages add what they hold back themselves. */
   readonly held: { readonly runs: number; readonly notes: number; readonly claims: number };
   readonly audience: Audience;
+  /** What each correction reached, in the order they were published. */
+  readonly reaches: readonly Reach<Figure>[];
 }
 
 /** All that the pages outside a series are made from. */

@@ -61,4 +61,6 @@ export interface Run extends NoteHead, FlowNotes {
   /** Cool-down only: the heat-up it follows. */
   readonly fromRun: string | null;
   readonly gearState: 'still' | 'slow-roll' | null;
+  /** What corrections read otherwise than the note and the log have it. */
+  readonly amended?: readonly string[];
 }

@@ -1,5 +1,6 @@
 import type { Article } from './article.ts';
 import type { Book, Series } from './book.ts';
+import type { Correction, Objection } from './amendment.ts';
 import type { Claim } from './claim.ts';
 import type { Finding } from '../finding/finding.ts';
 import type { Log } from './log.ts';
@@ -21,6 +22,9 @@ export interface SeriesRecord {
   readonly claims: readonly Claim[];
   /** Head of `claims.md`, with the words under it; null without one that could be read. */
   readonly claimsNote: NoteHead | null;
+  /** By the day they were published; all of them hold. */
+  readonly corrections: readonly Correction[];
+  readonly objections: readonly Objection[];
   /** By run id; a run whose log could not be read is absent. */
   readonly logs: ReadonlyMap<string, Log>;
   readonly findings: readonly Finding[];

@@ -248,6 +248,8 @@ export function input({
     runs: changeRuns(runs),
     claims: written,
     claimsNote: null,
+    corrections: [],
+    objections: [],
     logs: new Map(),
     findings: [],
   };
@@ -265,6 +267,7 @@ export function input({
     sums: new Map(),
     media: files,
     findings,
+    reaches: [],
     held: { runs: 0, notes: 0, claims: 0 },
     audience,
   };
