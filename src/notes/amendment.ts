@@ -103,7 +103,7 @@ export const readAmendment = (note: Note): Reading<AmendmentNote> =>
 
 const needed =
   (v: Values, into: Into) =>
-  (field: keyof Values & string, like: string): string => {
+  (field: keyof Values, like: string): string => {
     const value = v[field];
     if (typeof value === 'string' && value.trim() !== '') return value;
     tellAt(

@@ -1,3 +1,4 @@
+import { amendmentKind } from './amendment.ts';
 import { articleKind } from './article.ts';
 import { bookKind } from './book-note.ts';
 import { claimsKind } from './claim-fields.ts';
@@ -19,6 +20,7 @@ export const noteKinds = {
   oil: oilKind,
   run: runKind,
   claims: claimsKind,
+  amendment: amendmentKind,
 } as const satisfies Readonly<Record<string, GroupKind>>;
 
 export interface Schema {

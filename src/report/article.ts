@@ -1,3 +1,4 @@
+import { pageStamp } from './amended.ts';
 import { litres } from '../ledger/ids.ts';
 import type { Article } from '../trial/article.ts';
 import type { Effect } from '../trial/compared.ts';
@@ -28,7 +29,10 @@ export function articlePage(view: View, article: Article): Page {
     description: `Article sheet of ${articleWords(view, article.id)} in ${view.series.title}.`,
     whereabouts: [link(view.base, view.series.title), ` · article sheet · ${spaced(article.role)}`],
     lead: articleLead(view, article, effects),
-    banners: [],
+    banners: pageStamp(
+      view,
+      ({ subject }) => subject.article === article.id || subject.against?.article === article.id,
+    ),
     series: view.series.id,
     sections: [
       section(

@@ -1,4 +1,5 @@
 import type { JudgedClause } from '../trial/compared.ts';
+import { claimStamp } from './amended.ts';
 import { endsOf, sizeText } from './claim-ends.ts';
 import { changeSpans, putSpans, ruleSpans, saysSpans } from './claim-words.ts';
 import { clauseEffect, clauseFigure, type HeldClaim } from './claims-view.ts';
@@ -30,6 +31,7 @@ export function claimSection(view: View, held: HeldClaim): Section {
         stressFacts(view, claim.id),
       ],
       [
+        claimStamp(view, claim.id),
         overrideNote(view, held),
         lossNote(view, held),
         matchNote(view, held),

@@ -17,6 +17,7 @@ export type PageKind =
   | 'claims'
   | 'stress'
   | 'own-axle'
+  | 'amends'
   | 'article'
   | 'oil'
   | 'rig'

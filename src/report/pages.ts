@@ -1,5 +1,6 @@
 import { methods } from '../derive/methods.ts';
 import { allRelations, chapters } from '../physics/all.ts';
+import { amendsPage, hasAmends } from './amends.ts';
 import { articlePage } from './article.ts';
 import { cardPages } from './cards.ts';
 import { cautionsPage } from './cautions-page.ts';
@@ -42,6 +43,7 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
     standingPage(view),
     ...(claimsOf(view).length === 0 ? [] : [claimsPage(view)]),
     ...(hasStress(view) ? [stressPage(view)] : []),
+    ...(hasAmends(view) ? [amendsPage(view)] : []),
     ...[ownAxlePage(view)].filter((page) => page !== null),
     ...[...view.articles.values()].map((article) => articlePage(view, article)),
     ...[...view.oils.values()].map((oil) => oilPage(view, oil)),

@@ -13,6 +13,7 @@ import {
   titled,
   toWorking,
 } from './cite.ts';
+import { runStamps } from './amended.ts';
 import { dateWords, momentWords } from './dates.ts';
 import { doseNote, isDose } from './dose.ts';
 import { largestCauses } from './doubt.ts';
@@ -40,7 +41,7 @@ export function runPage(view: View, run: Run, sheet: Sheet): Page {
       ` · run sheet ${run.id} · ${run.trial} · ${dateWords(run.started)} · rig state ${run.rigState} · ${run.status}`,
     ],
     lead: sheet.lead,
-    banners: banners(view, run),
+    banners: [...banners(view, run), ...runStamps(view, run.id)],
     series: view.series.id,
     sections: [...sheet.sections, doseNote(view, run), findingsSection(view, run.id), noteSection(view, run)].filter(
       (s) => s !== null,

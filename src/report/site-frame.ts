@@ -37,6 +37,7 @@ function seriesLinks(input: SeriesInput): readonly NavLink[] {
     { text: 'Standing', to: `${base}standing/` },
     ...(claimsAmong(input).length === 0 ? [] : [{ text: 'Claims', to: `${base}claims/` }]),
     ...(input.stress.claims.length + input.stress.steps.length === 0 ? [] : [{ text: 'Stress', to: `${base}stress/` }]),
+    ...(amendsShown(input) ? [{ text: 'Amends', to: `${base}amends/` }] : []),
     ...(input.ownAxle === null || !shown(rig) ? [] : [{ text: 'Own axle', to: `${base}own-axle/` }]),
     { text: 'Runs', to: `${base}runs/` },
     ...(flow.grades ? [{ text: 'Grades', to: `${base}grades/` }] : []),
@@ -48,3 +49,6 @@ function seriesLinks(input: SeriesInput): readonly NavLink[] {
     { text: 'Checks', to: `${base}checks/` },
   ];
 }
+
+const amendsShown = ({ record, audience }: SeriesInput): boolean =>
+  [...record.corrections, ...record.objections].some(({ shownTo }) => audience === 'house' || shownTo === 'public');

@@ -1,5 +1,6 @@
 import { cellName } from '../ledger/ids.ts';
 import type { Standing } from '../trial/compared.ts';
+import { pageStamp } from './amended.ts';
 import { besideId, besideTable } from './beside-table.ts';
 import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { dependsSection } from './depends.ts';
@@ -43,7 +44,7 @@ export function standingPage(view: View): Page {
       main === undefined
         ? ['No two cells were run under conditions that match, or none was run often enough.']
         : standingSentence(view, main),
-    banners: [],
+    banners: pageStamp(view, ({ subject }) => subject.article !== undefined && subject.run === undefined),
     series: view.series.id,
     sections: [
       ...groupsOf(view).flatMap((standings, i) => [

@@ -2,6 +2,7 @@ import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
 import type { Working } from '../ledger/ledger.ts';
 import type { Given } from '../trial/derived.ts';
+import { wasSpans } from './amended.ts';
 import { bothSides } from './both-sides.ts';
 import { trialBlocks } from './by-trials.ts';
 import { conditionWords, kindOf, quantityWords, subjectSpans } from './cite.ts';
@@ -83,7 +84,8 @@ function figureSection(view: View, figure: Figure, relationTitles: ReadonlyMap<s
               { kind: 'verdict' as const, text: figure.separated ? 'separated' : 'not separated' },
               ' from zero in its family',
             ]),
-        '.',
+        '. ',
+        ...wasSpans(view, figure.id),
       ),
       ...budgetBlocks(figure, working),
       ...trialBlocks(figure, working, { id: `trials-${idOf(figure)}`, unit: unitOfDoubt(figure) }),
