@@ -24,7 +24,7 @@ export function noEstimate({ rig, level_z_m }: Bath): string | null {
     ...(rig.toothHeight_m === null ? ['ring.tooth-height'] : []),
   ];
   if (fields.length > 0)
-    return `No estimate by models of loss stands behind it: ${rig.file} does not say ${fields.join(' and ')}.`;
+    return `No estimate by models of loss stands behind it: the rig sheet does not say ${fields.join(' and ')}. Write ${fields.length === 1 ? 'it' : 'them'} in ${rig.file}.`;
   if (level_z_m === null)
     return 'No estimate by models of loss stands behind it: its litres have no level in the table of the article.';
   const dip_m = rig.ringRadius_m + level_z_m;
@@ -120,11 +120,13 @@ export function missing({ rig }: Pick<Bath, 'rig'>): string[] {
     ...(left.length === 0
       ? []
       : [
-          `${left.length === 2 ? 'of churning alone: ' : ''}${left.join(' and ')} not in it, because ${rig.file} has no ${left.map((field) => `"${field}"`).join(' and no ')}`,
+          `${left.length === 2 ? 'of churning alone: ' : ''}${left.join(' and ')} left out, because ${rig.file} does not name them`,
         ]),
     ...(without === 0
       ? []
-      : [`preload of ${without === rig.bearings.length ? 'the bearings' : 'some bearings'} not in it: no turning-torque`]),
+      : [
+          `preload of ${without === rig.bearings.length ? 'the bearings' : 'some bearings'} left out, because ${rig.file} has no turning-torque of theirs`,
+        ]),
   ];
 }
 

@@ -7,28 +7,33 @@ export interface LiteratureExponents {
   readonly name: string;
   readonly speed: readonly [number, number];
   readonly viscosity: readonly [number, number];
-  readonly source: SourceKey;
+  readonly from: readonly SourceKey[];
+  /** What else is in it, that has no source of its own here. */
+  readonly also: string | null;
   readonly grade: Relation['grade'];
 }
 
 export const literatureExponents: readonly LiteratureExponents[] = [
   {
-    name: 'law with four regimes, slow rows',
+    name: 'four regimes',
     speed: [churningExponents.speed.viscous, churningExponents.speed.turbulent],
     viscosity: [0, churningExponents.viscosity],
-    source: 'changenet2011',
+    from: ['changenet2011'],
+    also: null,
     grade: 'V1',
   },
   {
-    name: 'laws of churning taken together (unverified)',
+    // Ends are rows of the law by the chord as written: n^1·ν² at Re^−2, n^(10/3)·ν^(−1/3) at Re^(1/3), to one decimal down.
+    name: 'four laws together, unverified',
     speed: [1, 3.3],
     viscosity: [-0.3, 2],
-    source: 'isoTr14179of1',
+    from: ['changenet2011', 'isoTr14179of1', 'isoTr14179of2'],
+    also: 'a law by the dipping chord, recalled',
     grade: 'U',
   },
 ];
 
-/** From here on exponents and a constant part share one story, and none of them is told (common practice, no source). */
+/** Above it exponents and a constant part share one story, and none of them is told (common practice, no source). */
 export const highestCondition = 10;
 
 export type Beside = 'inside' | 'outside' | 'not told';
