@@ -37,7 +37,10 @@ export function buildLedger(input: {
   );
   const make = maker({ ...input, naming, causes });
   const made = [
-    ...[...runs.values()].flatMap((run) => run.results.map((r) => make.ofRun(run, r))),
+    ...[...runs.values()].flatMap((run) =>
+      // Its working lays the geometry of the rig sheet open.
+      run.results.filter((r) => rigShown || r.quantity !== 'loss-estimate').map((r) => make.ofRun(run, r)),
+    ),
     ...compared.cells.map(make.ofCell),
     ...compared.effects.map(make.ofEffect),
     ...sheets.map(make.ofSheet),

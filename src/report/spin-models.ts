@@ -40,7 +40,7 @@ export function modelsSection(view: View, run: Run): Section | null {
   const derived = derivedOf(view, run.id);
   if (derived === undefined || derived.leftOut !== null) return null;
   const estimates = runFigures(view, run.id, 'loss-estimate');
-  const why = derived.noLossEstimate ?? null;
+  const why = view.rigShown ? (derived.noLossEstimate ?? null) : null;
   const exponents = exponentsTable(view, run, derived.exponents ?? []);
   if (estimates.length === 0 && why === null && exponents.length === 0) return null;
   const [first] = estimates;
