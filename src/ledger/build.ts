@@ -200,7 +200,11 @@ function maker(input: {
         bound: r.bound,
         ...(r.band === undefined ? {} : { band: r.band }),
         class: r.class,
-        inputs: [...filesOf([run.run]), ...gradedIn(run, r.quantity)],
+        inputs: [
+          ...filesOf([run.run]),
+          ...gradedIn(run, r.quantity),
+          ...(r.quantity === 'loss-estimate' ? [file(record.rig.file)] : []),
+        ],
         relation: r.relation,
         method: r.method,
         notes: withNote(r.notes, notUsable(compared.agreements, r.quantity)),

@@ -8,7 +8,7 @@ import { cited, citedValue, figureNamed, inCelsius, runFigures } from './cite.ts
 import { exactText, numberText } from './digits.ts';
 import type { Block, Section, SpeedData, TableRow } from './page.ts';
 import { mainPower, speedOf, steppedTable } from './spin-figures.ts';
-import { capital, fold, link, prose, row, section, tableBlock } from './spans.ts';
+import { capital, fold, link, listNote, prose, row, section, tableBlock } from './spans.ts';
 import { derivedOf, type View } from './view.ts';
 
 const beside: readonly QuantityName[] = [
@@ -44,6 +44,7 @@ export function modelsSection(view: View, run: Run): Section | null {
   const exponents = exponentsTable(view, run, derived.exponents ?? []);
   if (estimates.length === 0 && why === null && exponents.length === 0) return null;
   const [first] = estimates;
+  const outside = outsideOf(estimates);
   return section(
     'models-of-loss',
     'Models of loss beside it',
@@ -76,6 +77,7 @@ export function modelsSection(view: View, run: Run): Section | null {
             ],
           },
       first === undefined || leftOut(first) === '' ? null : { name: 'Left out.', text: [`${leftOut(first)}.`] },
+      outside.length === 0 ? null : listNote('Outside the range of the four regimes.', outside),
       exponents.length === 0
         ? null
         : {
@@ -135,12 +137,17 @@ const sourceWords = ({ name, from, also }: LiteratureExponents): string => {
   return `${name}: ${[...named, ...(also === null ? [] : [also])].join('; ')}`;
 };
 
+/** What of several figures lies outside the range of its relation, once each. */
+const outsideOf = (figures: readonly Figure[]): readonly string[] => [
+  ...new Set(figures.flatMap(({ notes }) => notes.filter((note) => note.includes('the range:')))),
+];
+
 /** Viscosity and Reynolds number of every window, in small. */
 export function oilSection(view: View, run: Run): Section | null {
   const nu = runFigures(view, run.id, 'viscosity').filter(({ at }) => speedOf(at) !== null);
   const Re = runFigures(view, run.id, 'reynolds').filter(({ at }) => speedOf(at) !== null);
   if (nu.length === 0) return null;
-  const outside = [...new Set([...nu, ...Re].flatMap(({ notes }) => notes.filter((n) => /the range:/.test(n))))];
+  const outside = outsideOf([...nu, ...Re]);
   return section(
     'oil-in-the-windows',
     'The oil it ran in',
@@ -155,7 +162,7 @@ export function oilSection(view: View, run: Run): Section | null {
     ],
     [
       { name: 'Its ±.', text: ['Of the temperature alone.'] },
-      outside.length === 0 ? null : { name: 'Range.', text: [outside.join(' ')] },
+      outside.length === 0 ? null : listNote('Range.', outside),
     ],
   );
 }
