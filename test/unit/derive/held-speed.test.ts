@@ -64,5 +64,7 @@ describe('torque of a window held a little off its step', () => {
     }
   });
 
-  it('no window gives nothing', () => expect(broughtToStep('S-01', [], within)).toEqual([]));
+  it('no window gives nothing', () => {
+    expect(broughtToStep('S-01', [], within)).toEqual([]);
+  });
 });

@@ -62,7 +62,9 @@ describe('the band of one bearing', () => {
     expect(preloaded.high_W - without.high_W).toBeCloseTo(1.5 * bearing.speed_rad_s, 9);
   });
 
-  it('is not there without a size', () => expect(bearingBand({ ...bearing, bore_m: 0, outside_m: 0 })).toBeNull());
+  it('is not there without a size', () => {
+    expect(bearingBand({ ...bearing, bore_m: 0, outside_m: 0 })).toBeNull();
+  });
 });
 
 it('the band of a seal reaches over both rubbers and the other report: 0.14574 and 0.22422 N·m and 77.2 W (independent script)', () => {

@@ -3,7 +3,7 @@ import type { DerivedRun, Result } from '../../../src/trial/derived.ts';
 import type { QuantityName } from '../../../src/trial/figures.ts';
 import type { Variation } from './fixture.ts';
 import { estimate } from '../../../src/quantity/estimate.ts';
-import { firstOf, headsOf, marginOf, pagesOf, rowsOf, sectionOf, wordsIn } from './page-at.ts';
+import { firstOf, headsOf, joined, marginOf, pagesOf, rowsOf, sectionOf, wordsIn } from './page-at.ts';
 
 const rpm = (n: number): number => (n * Math.PI) / 30;
 const sump_K = 333.15;
@@ -58,7 +58,7 @@ describe('what models let one expect, on the sheet of a spin run', () => {
       [120, 20, 90],
       [300, 80, 400],
     ]);
-    expect(caption.join('')).toContain('no measurement and no prediction');
+    expect(joined(caption)).toContain('no measurement and no prediction');
     expect(alternative).toContain('what models let one expect at 60');
   });
 
@@ -113,8 +113,8 @@ describe('exponents beside the literature', () => {
 
   it('name their sources', () => {
     const list = sectionOf(page, 'models-of-loss').margin.find(({ name }) => name === 'Exponents.')!.list!;
-    expect(list.flat().join(' ')).toContain('Velex 2011');
-    expect(list.flat().join(' ')).toContain('ISO/TR 14179-2');
+    expect(joined(list.flat())).toContain('Velex 2011');
+    expect(joined(list.flat())).toContain('ISO/TR 14179-2');
   });
 });
 
