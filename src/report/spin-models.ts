@@ -8,7 +8,7 @@ import { cited, citedValue, figureNamed, inCelsius, runFigures } from './cite.ts
 import { exactText, numberText } from './digits.ts';
 import type { Block, Section, SpeedData, TableRow } from './page.ts';
 import { mainPower, speedOf, steppedTable } from './spin-figures.ts';
-import { capital, fold, link, listNote, prose, row, section, tableBlock } from './spans.ts';
+import { capital, fold, link, listNote, listOf, prose, row, section, tableBlock } from './spans.ts';
 import { derivedOf, type View } from './view.ts';
 
 const beside: readonly QuantityName[] = [
@@ -63,6 +63,12 @@ export function modelsSection(view: View, run: Run): Section | null {
                 'Model estimates: each is a band, and no number inside it is likelier than another.',
                 citedValue,
               ),
+              ...(outside.length === 0
+                ? []
+                : [
+                    prose('Outside what the law with four regimes was measured on:'),
+                    listOf(outside.map((note) => [note])),
+                  ]),
             ),
           ]),
     ],
@@ -77,7 +83,6 @@ export function modelsSection(view: View, run: Run): Section | null {
             ],
           },
       first === undefined || leftOut(first) === '' ? null : { name: 'Left out.', text: [`${leftOut(first)}.`] },
-      outside.length === 0 ? null : listNote('Outside the range of the four regimes.', outside),
       exponents.length === 0
         ? null
         : {
