@@ -68,6 +68,17 @@ offset: -32 mm
 rejecting-area: 0.90 m²
 rolling-radius: 0.338 m
 pinion-front: { ahead: 190 mm, below: 32 mm, race-radius: 45 mm }
+bearings:
+  - { at: pinion, bore: 45 mm, outside: 90 mm, turning-torque: 0.4 N·m }
+  - { at: pinion, bore: 40 mm, outside: 80 mm, turning-torque: 0.4 N·m }
+  - { at: ring, bore: 50 mm, outside: 90 mm }
+  - { at: ring, bore: 50 mm, outside: 90 mm }
+  - { at: wheel, bore: 50 mm, outside: 90 mm }
+  - { at: wheel, bore: 50 mm, outside: 90 mm }
+seals:
+  - { at: pinion, shaft: 50 mm }
+  - { at: wheel, shaft: 55 mm }
+  - { at: wheel, shaft: 55 mm }
 heights: { tube-lip: -38 mm, filler-lip: -52 mm, floor: -132 mm }
 differential: open_two_outputs
 boundary: [input flange, pinion shaft, axle, hub bearings, hub flanges]

@@ -1,9 +1,9 @@
 import type { SpeedData } from '../report/page.ts';
 import { closeAxis, roundAxis } from './axis.ts';
 import { endLabelRoom, endLabels } from './end-labels.ts';
-import type { Piece, Plot, Point, Spec } from './plot.ts';
-import { lineLayer, lowerRoom, lowerTitle, pieceLayer, pointLayer, spec, upperTitle } from './plot.ts';
-import { markOf, pictureWidth } from './theme.ts';
+import type { Layer, Piece, Plot, Point, Spec } from './plot.ts';
+import { areaLayer, lineLayer, lowerRoom, lowerTitle, pieceLayer, pointLayer, spec, upperTitle } from './plot.ts';
+import { markOf, pictureWidth, tint } from './theme.ts';
 import type { Width } from './theme.ts';
 
 /** Spin power against wheel speed: a line an article, bars with end ticks, neighbours set a little aside. */
@@ -16,6 +16,7 @@ export function speedSpec(data: SpeedData, width: Width): Spec {
     return { mark: markOf(line.mark), points, places: points.map(({ x, y }): Point => [x, y]) };
   });
   return spec(plot, [
+    ...behind(plot, data.band),
     ...lines.map(({ mark, places }, i) => lineLayer(plot, places, { colour: mark.colour, width: 1.6 }, `${i}`)),
     ...lines.map(({ mark, points }) =>
       pieceLayer(
@@ -37,6 +38,27 @@ export function speedSpec(data: SpeedData, width: Width): Spec {
     lowerTitle(plot, data.xTitle),
   ]);
 }
+
+/** What models let one expect, without a mark or an edge; what would reach over the plot is cut off at its top. */
+function behind(plot: Plot, band: SpeedData['band']): readonly Layer[] {
+  if (band === undefined) return [];
+  const top = Math.max(...plot.y.ticks, plot.y.high);
+  return [areaLayer(plot, clipped(band.points, top), tint)];
+}
+
+/** Where an end of the band passes the top a place is put in, so that its edge keeps its way. */
+function clipped(points: readonly BandPoint[], top: number): readonly BandPoint[] {
+  return points.flatMap((point, i): readonly BandPoint[] => {
+    const before = points[i - 1];
+    const held = { ...point, low: Math.min(point.low, top), high: Math.min(point.high, top) };
+    if (before === undefined || before.high > top === point.high > top) return [held];
+    const share = (top - before.high) / (point.high - before.high);
+    const at = (from: number, to: number): number => from + share * (to - from);
+    return [{ x: at(before.x, point.x), low: Math.min(at(before.low, point.low), top), high: top }, held];
+  });
+}
+
+type BandPoint = NonNullable<SpeedData['band']>['points'][number];
 
 const labelWidth = { wide: 150, narrow: 84 } as const;
 

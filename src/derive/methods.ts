@@ -1,4 +1,5 @@
 import { flowMethods } from './methods-flow.ts';
+import { spinMethods } from './methods-spin.ts';
 
 /** A step of reduction that is a rule and not a published relation: what it does, its formula, where it is from. */
 export interface Method {
@@ -37,19 +38,10 @@ export const methods: readonly Method[] = [
       latex: String.raw`T=\sum_i \left(T_{\mathrm{raw},i}-z(t_i)\right)L_i(\ln\nu_\mathrm{ref})`,
       plain: 'T = Σ (T_raw,i − z(t_i))·L_i(ln ν_ref)',
     },
-    says: 'The zero goes in a straight line from before to after. The windows of one speed stand within 2 K of the reference temperatures; the polynomial through them in ln ν carries each the rest of the way. Of one temperature alone the way is not gone but left open.',
+    says: 'The zero goes in a straight line from before to after. The windows of one speed stand within 2 K of the reference temperatures; the polynomial through them in ln ν carries each the rest of the way. Of one temperature alone the way is not gone but left open. Before that a window held a little off its step is brought to it, T_step = T·(n_step/n)^e, by the exponent of its own temperature in this run, whose doubt is a cause; one further off than the tolerance of speed is not.',
     source: own,
   },
-  {
-    id: 'spin-law',
-    title: 'Law through the windows of a run',
-    formula: {
-      latex: String.raw`T=a+b\left(\frac{\nu}{\nu_0}\right)^{p}\left(\frac{n}{n_0}\right)^{q}`,
-      plain: 'T = a + b·(ν/ν0)^p·(n/n0)^q',
-    },
-    says: 'Its exponents and condition number stand on the run sheet. It carries the hottest window to the article’s own running temperature; a quarter of that way is added as doubt.',
-    source: own,
-  },
+  ...spinMethods,
   {
     id: 'sustained-crossing',
     title: 'Sustained crossing of a limit',

@@ -90,6 +90,8 @@ export function assembled(
     fitted?: Trace | null;
     heatSlope_W_K?: Estimate | null;
     spinExponent?: Estimate | null;
+    exponents?: DerivedRun['exponents'];
+    noLossEstimate?: DerivedRun['noLossEstimate'];
     remarks?: readonly string[];
     findings?: readonly Finding[];
     leftOut?: string | null;
@@ -121,6 +123,8 @@ export function assembled(
     heatSlope_W_K: out === null ? (own.heatSlope_W_K ?? null) : null,
     toLoad: null,
     spinExponent: out === null ? (own.spinExponent ?? null) : null,
+    ...(out !== null || own.exponents === undefined ? {} : { exponents: own.exponents }),
+    ...(out !== null || own.noLossEstimate === undefined ? {} : { noLossEstimate: own.noLossEstimate }),
     leftOut: out,
     results: flagged(
       [...level.results, ...pinion, ...doseOf(ready, own.findings), ...(out === null ? (own.results ?? []) : [])],

@@ -1,6 +1,6 @@
 import type { Finding, Place } from '../finding/finding.ts';
-import { writeMeasured, writeNumber } from '../quantity/write.ts';
-import type { DerivedRun } from '../trial/derived.ts';
+import type { LogLogLine } from '../physics/viscosity.ts';
+import type { DerivedRun, Result } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
 import type { SeriesRecord } from '../trial/series.ts';
@@ -9,14 +9,12 @@ import { deriveCoolDown } from './cool-down.ts';
 import { deriveFlow } from './flow.ts';
 import { deriveHeatUp } from './heat-up.ts';
 import { afterStop, underLoad } from './part.ts';
-import { noWindow } from './no-window.ts';
 import { outputSpeed } from './reading.ts';
 import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
-import { deriveSpin } from './spin.ts';
 import { besideLoaded } from './similarity.ts';
-import { spinExponent } from './spin-exponent.ts';
-import { atOwnTemperature, spinLaw } from './spin-law.ts';
+import { numbersAtFinal } from './spin-numbers.ts';
+import { spinRun } from './spin-run.ts';
 import { toPlanLoad } from './to-load.ts';
 import { instrumentFindings } from './instruments.ts';
 import { oilFindings } from './oil-findings.ts';
@@ -123,7 +121,17 @@ function heatUp(r: Ready, plan: Plan | null): DerivedRun {
   const part = { ...r, reading: underLoad(r.reading) };
   const found = deriveHeatUp({ reading: part.reading, plan, line: r.line, speed_rad_s });
   const findings = [...capFindings(r), ...nothing(r, found.why), ...onlyDirect(r, found.untold)];
-  return assembled(part, { ...found, findings, leftOut: found.why });
+  const results = [...found.results, ...oilAtTheEnd(r, r.line, found.results, speed_rad_s)];
+  return assembled(part, { ...found, results, findings, leftOut: found.why });
+}
+
+/** Viscosity and Reynolds number at the held speed of a loaded run and the temperature it settles at. */
+function oilAtTheEnd(r: Ready, line: LogLogLine, results: readonly Result[], speed_rad_s: number): Result[] {
+  const final = results.find(({ quantity }) => quantity === 'final-temperature');
+  if (final?.estimate == null) return [];
+  const { run, rig, oil } = r.input;
+  const at = { outputSpeed_rad_s: speed_rad_s, sump_K: 'own' } as const;
+  return numbersAtFinal({ run: run.id, at: final.at, estimate: final.estimate }, at, speed_rad_s, { rig, oil, line });
 }
 
 function coolDown(r: Ready, done: ReadonlyMap<string, DerivedRun>): DerivedRun {
@@ -153,78 +161,10 @@ function spin(
   if (reading === null || plan === null || line === null || r.leftOut !== null) return assembled(r, {});
   const seen = levels.get(levelKey(input.run.article, r.cell.fill_m3));
   const findings = [...capFindings(r), ...(seen === undefined ? [] : aboveLevel(r, seen))];
-  const found = deriveSpin({
-    reading,
-    plan,
-    line,
-    reference_K: input.series.reference.sump_K,
-    notAt_rad_s: seen === undefined ? [] : stepsAbove(r, seen).map((s) => s.step),
-  });
-  const law = spinLaw(found.points);
-  const same = [...done.values()].filter((d) => d.trial === 'heat-up' && sameConditions(d, r));
-  const own = same.flatMap((d) =>
-    d.results.filter((x) => x.quantity === 'final-temperature').map((x) => ({ d, x })),
-  )[0];
-  const step = plan.load?.outputSpeed_rad_s ?? input.series.reference.outputSpeed_rad_s;
-  const atOwn =
-    law === null || own?.x.estimate == null || found.points.length === 0
-      ? { results: [], causes: [] }
-      : atOwnTemperature({
-          reading,
-          points: found.points,
-          law,
-          line,
-          step_rad_s: step,
-          own: own.x.estimate,
-          ownFrom: { run: own.d.run, at: own.x.at },
-        });
-  const exponent = spinExponent({ run: input.run.id, results: found.results, speed_rad_s: step });
-  const why =
-    found.results.length === 0
-      ? noWindow(reading, plan)
-      : found.points.every((p) => p.torque_Nm <= 0)
-        ? 'net torque is not above zero in any window; the sign of its column, or its zero, is wrong'
-        : null;
-  return assembled(r, {
-    results: [...found.results, ...atOwn.results],
-    causes: [...found.causes, ...atOwn.causes, ...(exponent?.causes ?? []), ...(own?.d.causes ?? [])],
-    spinExponent: exponent?.estimate ?? null,
-    windows: found.windows,
-    remarks: [
-      ...(law === null ? [] : [lawSentence(law)]),
-      ...restlessSentence(found.restless),
-      ...unseenSentence(found.unseen, plan),
-    ],
-    findings: [...findings, ...nothing(r, why)],
-    leftOut: why,
-  });
+  const notAt = seen === undefined ? [] : stepsAbove(r, seen).map((s) => s.step);
+  const found = spinRun({ r, reading, plan, line, done, notAt });
+  return assembled(r, { ...found, findings: [...findings, ...nothing(r, found.leftOut)] });
 }
-
-const lawSentence = (law: NonNullable<ReturnType<typeof spinLaw>>): string => {
-  const power = (value: number, u: number): string => writeMeasured({ value, u, unit: '1' }).text;
-  return `Through all windows torque goes with viscosity to the power ${power(law.viscosityExponent, law.u[0])} and with speed to the power ${power(law.speedExponent, law.u[1])} above a constant part; condition number ${writeNumber(law.condition, 0)}.`;
-};
-
-const restlessSentence = (names: readonly string[]): string[] =>
-  names.length === 0 ? [] : [`Not steady by the rule of the plan, and not used: ${names.join('; ')}.`];
-
-/** Planned steps without a window, by temperature; a temperature that was not run at all is named as a whole. */
-function unseenSentence(unseen: ReturnType<typeof deriveSpin>['unseen'], plan: Plan): string[] {
-  const parts = plan.temperatures_K.flatMap((level_K) => {
-    const steps = unseen.filter((u) => u.level_K === level_K).map((u) => writeNumber((u.step_rad_s * 30) / Math.PI, 0));
-    if (steps.length === 0) return [];
-    const which = steps.length === plan.steps_rad_s.length ? 'every step' : `${steps.join(', ')} rpm`;
-    return [`${which} at ${writeNumber(level_K - 273.15, 0)} °C`];
-  });
-  return parts.length === 0 ? [] : [`Planned, and no window found within 2 K and 1.5 %: ${parts.join('; ')}.`];
-}
-
-const sameConditions = (d: DerivedRun, r: Ready): boolean =>
-  d.cell.article === r.cell.article &&
-  d.cell.oil === r.cell.oil &&
-  Math.abs(d.cell.fill_m3 - r.cell.fill_m3) < 1e-9 &&
-  d.cell.tilt_ratio === r.cell.tilt_ratio &&
-  d.rigState === r.input.run.rigState;
 
 /** Height of the tip of this run's sump probe; null when the rig sheet does not say. */
 function tipOf(r: Ready): number | null {

@@ -11,7 +11,7 @@ import { atStep, type Hold } from './flow-steps.ts';
 import { logSource, type Reading } from './reading.ts';
 import { nuAt } from './readings-of.ts';
 
-interface Oiled {
+export interface Oiled {
   readonly rig: Rig;
   readonly oil: Oil;
   readonly line: LogLogLine;
@@ -92,7 +92,7 @@ function jetBand(hold: Hold, level_z_m: number, sump_K: number, { rig, oil, line
   });
 }
 
-function reynoldsAt(output_rad_s: number, sump_K: number, { rig, line }: Oiled): number | null {
+export function reynoldsAt(output_rad_s: number, sump_K: number, { rig, line }: Oiled): number | null {
   if (rig.ringFace_m === null) return null;
   const nu_m2_s = nuAt(line, sump_K);
   return Number.isNaN(nu_m2_s)
@@ -106,12 +106,12 @@ function reynoldsAt(output_rad_s: number, sump_K: number, { rig, line }: Oiled):
 }
 
 /** A sheet that states no doubt of its viscosities lends none to the figure, which then looks surer than it is. */
-const ofTheSheet = (oil: Oil): string[] =>
+export const ofTheSheet = (oil: Oil): string[] =>
   oil.nu40PlusMinus === undefined && oil.nu100PlusMinus === undefined
     ? ['the ± is of the temperature alone: the oil sheet states none for its viscosities']
     : ['the ± is of the temperature alone'];
 
-const viscosityStep = (line: LogLogLine, sump_K: number) => ({
+export const viscosityStep = (line: LogLogLine, sump_K: number) => ({
   says: 'Viscosity at that temperature, by the line through the two of the oil sheet',
   formula: 'ν(T)',
   value: nuAt(line, sump_K) * 1e6,

@@ -26,9 +26,7 @@ export interface SpinLaw {
 
 /** Null with fewer than eight windows, three speeds or two temperatures: the exponents could not be told apart. */
 export function spinLaw(points: readonly SpinPoint[]): SpinLaw | null {
-  const speeds = new Set(points.map((p) => p.step_rad_s)).size;
-  const levels = new Set(points.map((p) => p.level_K)).size;
-  if (points.length < 8 || speeds < 3 || levels < 2) return null;
+  if (!enoughForLaw(points)) return null;
   const nu0 = Math.exp(points.reduce((s, p) => s + Math.log(p.nu_m2_s), 0) / points.length);
   const n0 = Math.exp(points.reduce((s, p) => s + Math.log(p.step_rad_s), 0) / points.length);
   const law = (q: readonly number[], nu: number, n: number): number =>
@@ -50,6 +48,12 @@ export function spinLaw(points: readonly SpinPoint[]): SpinLaw | null {
     torque_Nm: (at) => law(fit.parameters, at.nu_m2_s, at.speed_rad_s),
   };
 }
+
+/** Eight windows, three speeds, two temperatures (common practice, no source). */
+export const enoughForLaw = (points: readonly SpinPoint[]): boolean =>
+  points.length >= 8 &&
+  new Set(points.map((p) => p.step_rad_s)).size >= 3 &&
+  new Set(points.map((p) => p.level_K)).size >= 2;
 
 const lawBeyond: Cause = {
   id: 'model:spin torque beyond the hottest window',

@@ -3,17 +3,24 @@ import type { LogLogLine } from '../physics/viscosity.ts';
 import { meanOf, nuAt } from './readings-of.ts';
 import { isSteady, slope } from '../statistics/series.ts';
 import type { Plan } from '../trial/plan.ts';
-import type { Given, Result, Step, Window } from '../trial/derived.ts';
+import type { Result, Window } from '../trial/derived.ts';
 import { calibration, gather, modelSpread, readingScatter, zeroDrift } from './causes.ts';
-import { logSource, outputSpeed, ratioOf, speedChannel, type Reading } from './reading.ts';
+import { broughtToStep, type BroughtToStep } from './held-speed.ts';
+import { outputSpeed, ratioOf, type Reading } from './reading.ts';
+import { givenOf, stepsOf } from './spin-working.ts';
 import { lastPart, plateaus, windowOf } from './windows.ts';
 
-/** Mean torque, sump and speed of one steady window. */
+/** Mean torque, sump and speed of one steady window; torque is stated for the speed of its step. */
 export interface SpinPoint {
   readonly step_rad_s: number;
   readonly level_K: number;
   readonly torque: Estimate;
   readonly torque_Nm: number;
+  /** As it was held, before it was brought to the speed of its step; how it was, and why not. */
+  readonly held_Nm: number;
+  readonly held_ratio: number;
+  readonly toStep: BroughtToStep['way'];
+  readonly note: string | null;
   readonly u_Nm: number;
   readonly raw_Nm: number;
   readonly sump_K: number;
@@ -49,9 +56,11 @@ export function deriveSpin(input: {
   line: LogLogLine;
   reference_K: readonly number[];
   notAt_rad_s: readonly number[];
+  /** How far a held speed may be off its step and still be brought to it. */
+  speedWithin_ratio: number;
 }): SpinDerived {
   const { reading, plan, line, reference_K, notAt_rad_s } = input;
-  const { points, windows, causes, restless } = spinPoints(reading, plan, line);
+  const { points, windows, causes, restless } = spinPoints(reading, plan, line, input.speedWithin_ratio);
   const usable = points.filter((p) => !notAt_rad_s.some((w) => Math.abs(w - p.step_rad_s) < 1e-9));
   const found = plan.steps_rad_s.flatMap((step) => {
     const here = usable.filter((p) => p.step_rad_s === step);
@@ -80,6 +89,7 @@ function spinPoints(
   reading: Reading,
   plan: Plan,
   line: LogLogLine,
+  within_ratio: number,
 ): { points: SpinPoint[]; windows: Window[]; causes: Cause[]; restless: string[] } {
   const { log, run } = reading;
   const speed = outputSpeed(reading);
@@ -117,12 +127,8 @@ function spinPoints(
       continue;
     }
     restless.delete(name);
-    // Torque is stated for the step of the plan and grows at most in proportion to speed (common practice, no source).
-    const off = Math.abs(meanOf(cut(speed)).mean) / step_rad_s - 1;
-    const offStep = modelSpread({ run: run.id, what: `speed off ${name}`, u: Math.abs(off * t.mean) / Math.sqrt(3) });
     const found = gather([
       { of: readingScatter({ run: run.id, what: `torque at ${name}`, u: t.u, dof: t.dof }), sensitivity: 1 },
-      { of: offStep, sensitivity: 1 },
       { of: instruments.torque && calibration(instruments.torque, t.mean), sensitivity: 1 },
       { of: instruments.torque && zeroDrift(run, instruments.torque), sensitivity: 1 },
     ]);
@@ -132,7 +138,8 @@ function spinPoints(
       step_rad_s,
       level_K,
       torque: estimate(t.mean, found.parts),
-      torque_Nm: t.mean,
+      ...{ torque_Nm: t.mean, held_Nm: t.mean, toStep: null, note: null },
+      held_ratio: Math.abs(meanOf(cut(speed)).mean) / step_rad_s,
       u_Nm: t.u,
       raw_Nm: meanOf(cut(raw)).mean,
       sump_K: temperature.mean,
@@ -142,7 +149,13 @@ function spinPoints(
       rows,
     });
   }
-  const kept = [...points.values()];
+  const held = [...points.values()].map((p) => ({ ...p, name: p.window.name }));
+  const brought = broughtToStep(run.id, held, within_ratio);
+  const kept = [...points.values()].map((p, i): SpinPoint => {
+    const { torque, way, note } = brought[i]!;
+    return { ...p, torque, torque_Nm: torque.value, toStep: way, note };
+  });
+  causes.push(...brought.flatMap((b) => b.causes));
   windows.push(...kept.map((p) => p.window));
   if (instruments.sump) causes.push(calibration(instruments.sump, 333).cause);
   return { points: kept, windows, causes, restless: [...restless] };
@@ -189,7 +202,10 @@ function atReference(input: {
     bound: null,
     class: 'derived from measurement',
     method: 'spin/lagrange-in-ln-viscosity',
-    notes: alone ? ['one temperature only: not corrected to the reference'] : [],
+    notes: [
+      ...(alone ? ['one temperature only: not corrected to the reference'] : []),
+      ...(nearest.note === null ? [] : [nearest.note]),
+    ],
     given: givenOf(nearest, reading, omega),
   } as const;
   const steps = stepsOf({ nearest, value, ref_K, perLnNu, x, alone });
@@ -205,73 +221,6 @@ function atReference(input: {
   ];
   return { results, causes: probe.causes };
 }
-
-const givenOf = (p: SpinPoint, reading: Reading, omega: number): Given[] => [
-  {
-    symbol: 'T_raw',
-    name: 'torque as logged, mean of the window',
-    value: p.raw_Nm,
-    u: p.u_Nm,
-    unit: 'N·m',
-    from: logSource(reading.log, 'torque-in', p.rows),
-  },
-  {
-    symbol: 't',
-    name: 'sump temperature, mean of the window',
-    value: p.sump_K - 273.15,
-    u: p.uSump_K,
-    unit: '°C',
-    from: logSource(reading.log, 'sump', p.rows),
-  },
-  {
-    symbol: 'ω',
-    name: 'speed of the input shaft at this step of the plan',
-    value: omega,
-    u: null,
-    unit: 'rad/s',
-    from: logSource(reading.log, speedChannel(reading), p.rows),
-  },
-];
-
-const stepsOf = (s: {
-  nearest: SpinPoint;
-  value: number;
-  ref_K: number;
-  perLnNu: number;
-  x: number;
-  alone: boolean;
-}): Step[] => [
-  {
-    says: 'Less the zero at that time of the run',
-    formula: 'T = T_raw − z(t)',
-    value: s.nearest.torque_Nm,
-    unit: 'N·m',
-  },
-  {
-    says: 'Viscosity at the sump temperature of the window',
-    formula: 'log log(ν + 0.7) = A − B·log T',
-    value: s.nearest.nu_m2_s * 1e6,
-    unit: 'mm²/s',
-  },
-  {
-    says: 'Viscosity at the reference temperature',
-    formula: 'log log(ν + 0.7) = A − B·log T',
-    value: Math.exp(s.x) * 1e6,
-    unit: 'mm²/s',
-  },
-  {
-    says: s.alone ? 'Slope of torque against ln ν, taken as 0.3 T' : 'Slope of torque against ln ν here',
-    formula: 'dT/d ln ν',
-    value: s.perLnNu,
-    unit: 'N·m',
-  },
-  {
-    says: 'Torque at the reference temperature, through the windows of this speed',
-    formula: 'T_ref = Σ T_i·L_i(ln ν_ref)',
-    value: s.value,
-    unit: 'N·m',
-  },
-];
 
 /** Weight of point i of the polynomial through all points, at x. One point has weight one. */
 const lagrange = (xs: readonly number[], i: number, x: number): number =>

@@ -37,7 +37,10 @@ export function buildLedger(input: {
   );
   const make = maker({ ...input, naming, causes });
   const made = [
-    ...[...runs.values()].flatMap((run) => run.results.map((r) => make.ofRun(run, r))),
+    ...[...runs.values()].flatMap((run) =>
+      // Its working lays the geometry of the rig sheet open.
+      run.results.filter((r) => rigShown || r.quantity !== 'loss-estimate').map((r) => make.ofRun(run, r)),
+    ),
     ...compared.cells.map(make.ofCell),
     ...compared.effects.map(make.ofEffect),
     ...sheets.map(make.ofSheet),
@@ -197,7 +200,11 @@ function maker(input: {
         bound: r.bound,
         ...(r.band === undefined ? {} : { band: r.band }),
         class: r.class,
-        inputs: [...filesOf([run.run]), ...gradedIn(run, r.quantity)],
+        inputs: [
+          ...filesOf([run.run]),
+          ...gradedIn(run, r.quantity),
+          ...(r.quantity === 'loss-estimate' ? [file(record.rig.file)] : []),
+        ],
         relation: r.relation,
         method: r.method,
         notes: withNote(r.notes, notUsable(compared.agreements, r.quantity)),

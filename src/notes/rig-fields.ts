@@ -18,7 +18,7 @@ import {
   words,
   yesNo,
 } from './fields.ts';
-import { channelKinds } from '../trial/rig.ts';
+import { channelKinds, shaftKinds } from '../trial/rig.ts';
 
 const height = (like: string) => quantity('length', like, { hard: ['-2 m', '2 m'], soft: ['-500 mm', '500 mm'] });
 const size = (like: string, low: string, high: string) =>
@@ -142,6 +142,23 @@ const mapKind = group({
   columns: required(named('column', columnKind), 'What each named column of the file holds.'),
 });
 
+const shaft = required(words(...shaftKinds), 'The shaft it sits on, and so the speed it turns at.');
+
+const bearing = group({
+  at: shaft,
+  bore: required(size('45 mm', '10 mm', '200 mm'), 'Its drag is estimated from the mean of bore and outside.'),
+  outside: required(size('90 mm', '20 mm', '400 mm'), 'Its drag is estimated from the mean of bore and outside.'),
+  'turning-torque': optional(
+    quantity('torque', '0.9 N·m', { hard: ['0 N·m', '1000 N·m'], soft: ['0.05 N·m', '20 N·m'] }),
+    'What its preload alone asks to turn it, as set on assembly; without it an estimate leaves preload out.',
+  ),
+});
+
+const seal = group({
+  at: shaft,
+  shaft: required(size('50 mm', '10 mm', '200 mm'), 'Diameter it runs on.'),
+});
+
 /** `<series>/rig.md` */
 export const rigKind = group({
   id: required(code('Q-1'), 'It names the rig.'),
@@ -173,6 +190,14 @@ export const rigKind = group({
       ),
     }),
     'The ring gear is what moves the oil.',
+  ),
+  bearings: optional(
+    list(bearing, 1),
+    'Tapered roller bearings inside the loss figure, one entry each; models of spin loss have their share only then.',
+  ),
+  seals: optional(
+    list(seal, 1),
+    'Lip seals inside the loss figure, one entry each; models of spin loss have their share only then.',
   ),
   offset: required(
     quantity('length', '-32 mm', { hard: ['-1 m', '1 m'], soft: ['-60 mm', '60 mm'] }),

@@ -1,7 +1,7 @@
 import type { Reading } from '../finding/finding.ts';
 import { nearest } from '../finding/nearest.ts';
 import { settledBy } from '../trial/break-in.ts';
-import type { ColumnMap, Instrument, Rig, RigState } from '../trial/rig.ts';
+import type { ColumnMap, Instrument, Rig, RigBearing, RigState } from '../trial/rig.ts';
 import type { ValuesOf } from './fields.ts';
 import type { Note } from './note.ts';
 import type { Into } from './read-value.ts';
@@ -31,6 +31,8 @@ export const readRig = (note: Note): Reading<Rig> =>
       ringRadius_m: v.ring.diameter.value / 2,
       ringFace_m: v.ring.face?.value ?? null,
       toothHeight_m: v.ring['tooth-height']?.value ?? null,
+      bearings: (v.bearings ?? []).map((b, i) => toBearing(b, `bearings.${i}`, into)),
+      seals: (v.seals ?? []).map(({ at, shaft }) => ({ at, shaft_m: shaft.value })),
       offset_m: v.offset.value,
       rejectingArea_m2: v['rejecting-area']?.value ?? null,
       rollingRadius_m: v['rolling-radius']?.value ?? null,
@@ -77,6 +79,18 @@ function toState(s: RigValues['states'][number]): RigState {
     breakIn,
     settled: settledBy(breakIn),
     note: s.note,
+  };
+}
+
+type BearingValues = NonNullable<RigValues['bearings']>[number];
+
+function toBearing(b: BearingValues, path: string, into: Into): RigBearing {
+  if (b.outside.value <= b.bore.value) tellAt(into, `${path}.outside`, say.bearingTurnedRound());
+  return {
+    at: b.at,
+    bore_m: b.bore.value,
+    outside_m: b.outside.value,
+    turning_Nm: b['turning-torque']?.value ?? null,
   };
 }
 

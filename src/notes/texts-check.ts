@@ -132,6 +132,14 @@ export const idTwice = (id: string): Told =>
     `Give the second "${id}" another id.`,
   );
 
+export const bearingTurnedRound = (): Told =>
+  error(
+    'bearing-turned-round',
+    'The outside of this bearing is no larger than its bore.',
+    'Its drag is estimated from the mean of both.',
+    'Write the larger diameter as "outside" and the smaller as "bore".',
+  );
+
 export const signTwice = (sign: string): Told =>
   error(
     'sign-twice',

@@ -28,7 +28,7 @@ export interface TraceData {
   readonly excluded: readonly { readonly from: number; readonly to: number; readonly label: string }[];
 }
 
-/** Spin power against wheel speed, a line an article. */
+/** Spin power against wheel speed, a line an article; behind it, as a pale band without a mark, what models let one expect. */
 export interface SpeedData {
   readonly kind: 'speed';
   readonly yTitle: string;
@@ -38,6 +38,10 @@ export interface SpeedData {
     readonly mark: number;
     readonly points: readonly { readonly x: number; readonly y: number; readonly low: number; readonly high: number }[];
   }[];
+  readonly band?: {
+    readonly label: string;
+    readonly points: readonly { readonly x: number; readonly low: number; readonly high: number }[];
+  };
 }
 
 /** Heat made and shed by article: two panels that share rows. */

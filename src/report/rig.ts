@@ -153,8 +153,16 @@ function geometry(view: View): Block {
             `${quantityText(rig.pinionFront.ahead_m, 'mm', 0)} ahead, ${quantityText(rig.pinionFront.below_m, 'mm', 0)} below, race radius ${quantityText(rig.pinionFront.raceRadius_m, 'mm', 0)}`,
           ],
         ],
+    rig.bearings.length === 0 ? null : ['Bearings', [rig.bearings.map(bearingWords).join('; ')]],
+    rig.seals.length === 0
+      ? null
+      : ['Lip seals', [rig.seals.map(({ at, shaft_m }) => `${at} ${quantityText(shaft_m, 'mm', 0)}`).join('; ')]],
   ]);
 }
+
+/** "pinion 45 mm by 90 mm, turning torque 0.4 N·m" */
+const bearingWords = ({ at, bore_m, outside_m, turning_Nm }: Rig['bearings'][number]): string =>
+  `${at} ${quantityText(bore_m, 'mm', 0)} by ${quantityText(outside_m, 'mm', 0)}${turning_Nm === null ? '' : `, turning torque ${quantityText(turning_Nm, 'N·m', 2)}`}`;
 
 const unitFor: Readonly<Partial<Record<Instrument['measures'], string>>> = {
   torque: 'N·m',

@@ -14,7 +14,7 @@ import type { MarginNote, Page, Section } from './page.ts';
 import { pinionSentence } from './pinion-words.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
 import { beforePower, givesSection, howSure, leadOf, remarksNote, runPage } from './run-parts.ts';
-import { speedOf } from './run-spin.ts';
+import { speedOf } from './spin-figures.ts';
 import { link, listOf, listed, prose, section } from './spans.ts';
 import { gradeKinds, type StepName } from '../trial/flow.ts';
 import { derivedOf, type View } from './view.ts';

@@ -1,14 +1,14 @@
 import type { Figure } from '../ledger/figure.ts';
-import { rpm } from '../ledger/ids.ts';
 import type { Run } from '../trial/run.ts';
 import { cited, runFigures, inCelsius } from './cite.ts';
 import { numberText } from './digits.ts';
 import type { Block, Page, Span, SpeedData } from './page.ts';
+import { headOf, mainPower, speedOf, steppedTable } from './spin-figures.ts';
+import { besideFigures, expectedBand, modelsSection, oilSection } from './spin-models.ts';
 import { conditionsSection, rawFileNote } from './run-conditions.ts';
 import { beforePower, givesSection, howSure, leadOf, remarksNote, runPage } from './run-parts.ts';
-import { fold, listed, row, section, table, tableBlock } from './spans.ts';
+import { fold, listed, row, section, table } from './spans.ts';
 import { besideTheRun } from './supply.ts';
-import { celsius } from './traces.ts';
 import { derivedOf, groupBy, type View } from './view.ts';
 
 /** Spin loss at stepped speeds: power against speed, a line a temperature. */
@@ -17,6 +17,7 @@ export function spinPage(view: View, run: Run): Page {
   const stepped = ({ at }: Figure): boolean => speedOf(at) !== null && at.sump !== undefined;
   const pivoted = powers.filter(stepped);
   const torques = runFigures(view, run.id, 'spin-torque').filter(stepped);
+  const elsewhere = new Set([...pivoted, ...torques, ...besideFigures(view, run)].map(({ id }) => id));
   const main = mainPower(view, powers);
   return runPage(view, run, {
     lead: leadOf(view, run, () => spinLead(view, powers, main)),
@@ -25,7 +26,7 @@ export function spinPage(view: View, run: Run): Page {
       givesSection(
         view,
         run,
-        ({ id }) => [...pivoted, ...torques].some((figure) => figure.id === id),
+        ({ id }) => elsewhere.has(id),
         [howSure(view, main), remarksNote(derivedOf(view, run.id)), rawFileNote(view, run)],
         [
           ...steppedTable(
@@ -44,6 +45,8 @@ export function spinPage(view: View, run: Run): Page {
               ]),
         ],
       ),
+      modelsSection(view, run),
+      oilSection(view, run),
       conditionsSection(view, run),
     ],
   });
@@ -67,45 +70,6 @@ const sumpWords = ({ at }: Figure, first: boolean): string =>
     ? 'at its own running temperature'
     : `${first ? 'with the sump ' : ''}at ${inCelsius(at.sump ?? '')}`;
 
-export function mainPower(view: View, powers: readonly Figure[]): Figure | undefined {
-  const { outputSpeed_rad_s, mainSump_K } = view.series.reference;
-  const wanted = Number(rpm(outputSpeed_rad_s));
-  const atSpeed = powers.filter(({ at }) => speedOf(at) === wanted);
-  return (
-    atSpeed.find(({ at }) => at.sump === `${String(Math.round(celsius(mainSump_K) * 10) / 10)} Cel`) ??
-    atSpeed[0] ??
-    powers[0]
-  );
-}
-
-/** "290 rpm" → 290 */
-export function speedOf(at: Figure['at']): number | null {
-  const text = at['wheel-speed'] ?? at['output-speed'];
-  return text === undefined ? null : Number.parseFloat(text);
-}
-
-/** Rows are speeds, columns temperatures. */
-function steppedTable(view: View, figures: readonly Figure[], id: string, caption: string): Block[] {
-  if (figures.length === 0) return [];
-  const temperatures = [...groupBy(figures, ({ at }) => at.sump ?? '').keys()];
-  const speeds = [...groupBy(figures, ({ at }) => String(speedOf(at)))];
-  return [
-    tableBlock(
-      id,
-      [`number ${view.speed}`, ...temperatures.map((sump) => `number ${headOf(sump)}`)],
-      speeds.map(([speed, list]) =>
-        row(
-          speed,
-          ...temperatures.map((sump): Span[] => list.filter(({ at }) => at.sump === sump).map((f) => cited(view, f))),
-        ),
-      ),
-      caption,
-    ),
-  ];
-}
-
-const headOf = (sump: string): string => (sump === 'own' ? 'own temperature' : inCelsius(sump));
-
 function powerChart(view: View, run: Run, figures: readonly Figure[]): Block | null {
   const lines: SpeedData['lines'] = [...groupBy(figures, ({ at }) => at.sump ?? '')].map(([sump, list]) => ({
     label: headOf(sump),
@@ -113,14 +77,22 @@ function powerChart(view: View, run: Run, figures: readonly Figure[]): Block | n
     points: list.flatMap(pointOf).sort((a, b) => a.x - b.x),
   }));
   if (lines.every(({ points }) => points.length === 0)) return null;
+  const band = expectedBand(view, run);
+  const behind = band === null ? '' : ` Behind them lies the band of ${band.label}.`;
   return {
     kind: 'chart',
     chart: {
       id: 'power-by-speed',
       title: `Spin power of ${run.id} against ${view.speed}`,
-      alternative: `Spin power in watts against ${view.speed}, one line for each of ${lines.map(({ label }) => label).join(', ')}, with intervals. The table below holds the same numbers.`,
-      caption: ['Bars are 95 % intervals of each figure alone.'],
-      data: { kind: 'speed', yTitle: 'spin power, W', xTitle: view.speed, lines },
+      alternative: `Spin power in watts against ${view.speed}, one line for each of ${lines.map(({ label }) => label).join(', ')}, with intervals.${behind} The table below holds the same numbers.`,
+      caption: [
+        'Bars are 95 % intervals of each figure alone.',
+        ...(band === null ? [] : [` The pale band is ${band.label}, no measurement and no prediction of this axle.`]),
+      ],
+      data: {
+        ...{ kind: 'speed', yTitle: 'spin power, W', xTitle: view.speed, lines },
+        ...(band === null ? {} : { band }),
+      },
       table: speedTable('power-by-speed-table', view.speed, lines, 'W'),
     },
   };

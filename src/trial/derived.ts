@@ -1,5 +1,6 @@
 import type { Finding, Place } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
+import type { FittedExponents } from './exponents.ts';
 import type { QuantityName } from './figures.ts';
 import type { Clip, Graded, GradeKind, Observation, StepName } from './flow.ts';
 import type { TrialKind } from './plan.ts';
@@ -232,6 +233,10 @@ export interface DerivedRun {
   readonly toLoad: ToLoad | null;
   /** Of a spin run with four speeds or more: P ~ ω^p round the loaded speed, at the hottest reference temperature. */
   readonly spinExponent: Estimate | null;
+  /** Of a spin run with speeds and temperatures enough: its fits of how spin power goes with both. */
+  readonly exponents?: readonly FittedExponents[];
+  /** Of a spin run: why no estimate by models of loss stands behind it; null where one does. */
+  readonly noLossEstimate?: string | null;
   /** Null when the run counts; otherwise why no figure is made of it. */
   readonly leftOut: string | null;
   readonly results: readonly Result[];

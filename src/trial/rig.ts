@@ -20,6 +20,25 @@ export const channelKinds = [
 export type ChannelKind = (typeof channelKinds)[number];
 export type ReadingKind = Exclude<ChannelKind, 'event'>;
 
+/** The shaft that a bearing or a seal sits on, and so its speed. */
+export const shaftKinds = ['pinion', 'ring', 'wheel'] as const;
+export type ShaftKind = (typeof shaftKinds)[number];
+
+/** A tapered roller bearing inside the loss figure. */
+export interface RigBearing {
+  readonly at: ShaftKind;
+  readonly bore_m: number;
+  readonly outside_m: number;
+  /** What its preload alone asks to turn it; null when not measured. */
+  readonly turning_Nm: number | null;
+}
+
+/** A lip seal inside the loss figure. */
+export interface RigSeal {
+  readonly at: ShaftKind;
+  readonly shaft_m: number;
+}
+
 /** What a channel measures. */
 export const channelDimension: Readonly<Record<ReadingKind, Dimension>> = {
   'pinion-speed': 'rotation',
@@ -123,6 +142,9 @@ export interface Rig extends NoteHead {
   readonly ringFace_m: number | null;
   /** Whole depth of the ring's teeth; without it the oil in the tooth gaps is not estimated. */
   readonly toothHeight_m: number | null;
+  /** Empty where the sheet names none. */
+  readonly bearings: readonly RigBearing[];
+  readonly seals: readonly RigSeal[];
   readonly offset_m: number;
   /** Outside surface of the whole axle that gives off heat. */
   readonly rejectingArea_m2: number | null;

@@ -76,6 +76,16 @@ export const speed: ChartData = {
   })),
 };
 
+/** The same with what models let one expect behind it, which reaches over the top of the plot. */
+export const speedWithBand: ChartData = {
+  ...speed,
+  lines: speed.lines.slice(0, 1),
+  band: {
+    label: 'what models let one expect at 60 °C',
+    points: [60, 120, 200, 290, 390, 520].map((x) => ({ x, low: 0.3 * x, high: 20 * (x / 60) ** 2 })),
+  },
+};
+
 const bar = (value: number, half: number): Bar => ({ value, low: value - half, high: value + half });
 
 export const heat: ChartData = {
@@ -383,6 +393,7 @@ export const settle: SettleData = {
 export const everyChart = {
   trace,
   speed,
+  speedWithBand,
   heat,
   standing,
   claims,

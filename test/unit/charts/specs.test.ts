@@ -132,3 +132,28 @@ describe('a standing', () => {
     expect(new Set(drawn(rows)).size).toBeGreaterThan(1);
   });
 });
+
+describe('the band behind spin power', () => {
+  const drawnBand = () => {
+    const picture = pictureOf(everyChart.speedWithBand, 'wide');
+    if (picture.kind !== 'spec') throw new Error('not a spec');
+    return picture.spec.layer;
+  };
+
+  it('lies under every line and mark, and has neither edge nor mark of its own', () => {
+    const [first, ...rest] = drawnBand();
+    expect(first!.mark.type).toBe('area');
+    expect(rest.map(({ mark }) => mark.type)).not.toContain('area');
+    expect(Object.keys(first!.encoding)).not.toContain('stroke');
+  });
+
+  it('is cut off at the top of the plot, which the measured curve decides', () => {
+    const [first] = drawnBand();
+    const tops = first!.data.values.map((row) => Number(row['y2']));
+    const { domain } = (first!.encoding['y']!['scale'] ?? {}) as { domain: readonly [number, number] };
+    expect(Math.max(...tops)).toBe(domain[1]);
+    expect(domain[1]).toBeLessThan(20 * (520 / 60) ** 2);
+    // A place more than the six speeds: where the upper end passes the top.
+    expect(tops).toHaveLength(7);
+  });
+});

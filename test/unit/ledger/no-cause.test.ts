@@ -63,3 +63,20 @@ describe('a figure of which no cause of error is known', () => {
     expect(byId.get('S-01/spin-power@101rpm')!.interval[1]).toBeCloseTo(240 + 1.96 * 2, 2);
   });
 });
+
+it('what models let one expect of a loss stands in no ledger whose rig sheet is held back: its working shows the geometry', () => {
+  const expected = derived({
+    results: [
+      {
+        ...run.results[0]!,
+        ...{ quantity: 'loss-estimate', estimate: null, band: { low: 80, high: 400 }, class: 'model estimate' },
+      },
+    ],
+  });
+  const ids = (rigShown: boolean): string[] =>
+    buildLedger({ record, runs: new Map([['S-01', expected]]), compared: nothing, sums: new Map(), rigShown })
+      .figures.map(({ id }) => id)
+      .filter((id) => id.includes('loss-estimate'));
+  expect(ids(true)).toEqual(['S-01/loss-estimate@100rpm']);
+  expect(ids(false)).toEqual([]);
+});

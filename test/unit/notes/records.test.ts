@@ -116,6 +116,24 @@ describe('what stands in a record', () => {
     expect(said.notes.series[0]?.rig.toothHeight_m).toBeCloseTo(0.0116, 12);
   });
 
+  it('has bearings and lip seals where the rig sheet names them, each with its shaft', () => {
+    expect([series.rig.bearings, series.rig.seals]).toEqual([[], []]);
+    const named = [
+      'offset: -32 mm',
+      'bearings:',
+      '  - { at: pinion, bore: 45 mm, outside: 90 mm, turning-torque: 0.4 N·m }',
+      '  - { at: ring, bore: 2 in, outside: 90 mm }',
+      'seals: [{ at: wheel, shaft: 55 mm }]',
+    ].join('\n');
+    const { notes: read, loud } = outcome(spoil('hill-bowl/rig.md', 'offset: -32 mm', named));
+    expect(loud).toEqual([]);
+    const { bearings, seals } = read.series[0]!.rig;
+    expect(bearings[0]).toEqual({ at: 'pinion', bore_m: 0.045, outside_m: 0.09, turning_Nm: 0.4 });
+    expect(bearings[1]!.bore_m).toBeCloseTo(0.0508, 12);
+    expect(bearings[1]!.turning_Nm).toBeNull();
+    expect(seals).toEqual([{ at: 'wheel', shaft_m: 0.055 }]);
+  });
+
   it('takes n.a. for a rolling radius that does not apply', () => {
     const { notes: read, loud } = outcome(spoil('hill-bowl/rig.md', 'rolling-radius: 0.338 m', 'rolling-radius: n.a.'));
     expect(loud).toEqual([]);

@@ -35,6 +35,16 @@ const both = ['S-07', 'S-08'];
 
 eachGivesOneFinding('what does not go together', [
   row(
+    'a bearing whose outside is no larger than its bore',
+    rig,
+    'offset: -32 mm',
+    'offset: -32 mm\nbearings: [{ at: pinion, bore: 90 mm, outside: 45 mm }]',
+    'bearing-turned-round',
+    '45 mm }]',
+    'the larger diameter as "outside"',
+    [],
+  ),
+  row(
     'a baseline that the article sheet calls a candidate',
     P0,
     'role: baseline',

@@ -82,6 +82,8 @@ export const rig: Rig = {
   ringRadius_m: 0.111,
   ringFace_m: null,
   toothHeight_m: null,
+  bearings: [],
+  seals: [],
   offset_m: -0.03,
   rejectingArea_m2: null,
   rollingRadius_m: 0.32,
