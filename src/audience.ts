@@ -1,4 +1,5 @@
 import type { Finding } from './finding/finding.ts';
+import type { Correction } from './trial/amendment.ts';
 import type { Claim } from './trial/claim.ts';
 import type { Oil } from './trial/oil.ts';
 import type { Run } from './trial/run.ts';
@@ -54,7 +55,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   return {
     record: {
       ...record,
-      ...{ articles, oils, runs, claims, claimsNote },
+      ...{ articles, oils, runs, claims, claimsNote, ...openAmendments(record, new Set(hidden)) },
       logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
     },
     findings: findings.filter(isShown).map(strictly),
@@ -64,6 +65,23 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
       claims: record.claims.length - claims.length,
     },
     stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !isOurs(f)),
+  };
+}
+
+/** A correction holds whoever reads; one that is for the house, or speaks of what is held back, is told to the house only. */
+function openAmendments({ corrections, objections }: SeriesRecord, hidden: ReadonlySet<string>) {
+  const names = naming(hidden);
+  return {
+    corrections: corrections.map((c): Correction =>
+      names([c.what, c.cause, c.rule ?? '', c.body, ...c.changes.map(({ run }) => run ?? '')].join(' '))
+        ? { ...c, shownTo: 'house' }
+        : c,
+    ),
+    objections: objections.filter(
+      (o) =>
+        o.shownTo === 'public' &&
+        !names([o.text, o.answer ?? '', o.reply ?? '', o.body, ...o.about, ...o.by].join(' ')),
+    ),
   };
 }
 

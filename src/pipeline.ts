@@ -63,12 +63,13 @@ export function makeBook(input: {
   const findings: Finding[] = [...notes.findings, ...offChecks(allRelations, book.file)];
   const stops: Finding[] = [];
   const series: SeriesInput[] = [];
+  const told = ({ shownTo }: { readonly shownTo: string }): boolean => audience === 'house' || shownTo === 'public';
   for (const one of notes.series) {
     tell(`${one.series.title}: logger files`);
     const read = withLogs(one, files, remember);
     const shown = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none, stops: [] };
     if (shown === null) continue;
-    const record = { ...shown, record: amendedRecord(shown.record, shown.record.corrections) };
+    const record = { ...shown, record: amendedRecord(shown.record, shown.record.corrections, told) };
     tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
     const kept = keptRun({ record: record.record, sums, audience, remember });
     const how = { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public', remember };

@@ -7,13 +7,22 @@ import * as texts from './texts-amended.ts';
 
 /**
  * The record as these corrections read it: channels of logs moved, and each run that one reaches says so in every figure of it.
- * Raw files and the logs read from them stay as they are; a corrected channel is a copy.
+ * Raw files and the logs read from them stay as they are; a corrected channel is a copy. Of a correction that is not `told` to
+ * these readers, no more is said than that there is one.
  */
-export function amendedRecord(record: SeriesRecord, corrections: readonly Correction[]): SeriesRecord {
+export function amendedRecord(
+  record: SeriesRecord,
+  corrections: readonly Correction[],
+  told: (correction: Correction) => boolean = () => true,
+): SeriesRecord {
   if (corrections.every(({ changes }) => changes.length === 0)) return record;
   const logs = new Map(record.logs);
   const runs = record.runs.map((run): Run => {
-    const own = corrections.flatMap((c) => c.changes.flatMap((change) => reaching(change, c, run, record.rig)));
+    const own = corrections.flatMap((c) =>
+      c.changes
+        .flatMap((change) => reaching(change, c, run, record.rig))
+        .map((found) => (told(c) ? found : { ...found, note: texts.untold })),
+    );
     if (own.length === 0) return run;
     const log = logs.get(run.id);
     const moving = own.flatMap(({ change }) => (change.kind === 'channel' ? [change] : []));

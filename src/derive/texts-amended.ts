@@ -4,3 +4,5 @@ export const channelRead = (id: string, channels: string, typed: string): string
 
 export const fieldRead = (id: string, field: string, write: string): string =>
   `${field} as corrected by ${id}: ${write}`;
+
+export const untold = 'as corrected by the house';

@@ -28,7 +28,8 @@ function axleData(from: From): AxleData | null {
   const { series, rig, plan } = record;
   const level = compared.cells.filter(({ cell, estimate }) => cell.tilt_ratio === 0 && estimate !== null);
   const spun = spunCells(from, level);
-  if (spun.length === 0) return null;
+  // A gear box drives no wheel: there is no road speed to bring it to.
+  if (spun.length === 0 || rig.kind === 'gearbox_bench') return null;
   const ids = new Set(spun.map(({ article }) => article));
   const { ambient_K, airflow_m_s } = series.reference;
   const load = plan?.load ?? null;

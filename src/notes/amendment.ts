@@ -39,7 +39,7 @@ const change = group({
 
 /** `amendments/<id>.md`: a correction, or an objection with its answer. */
 export const amendmentKind = group({
-  id: required(code('C-01'), 'It is cited by it; it is also the name of the file.'),
+  id: required(code('COR-01'), 'It is cited by it; it is also the name of the file.'),
   kind: required(
     words(...correctionKinds, 'objection'),
     'Input, calibration, method, identity or text; or an objection.',
@@ -61,7 +61,7 @@ export const amendmentKind = group({
   about: optional(list(text('P2')), 'Of an objection: articles, runs, claims or parts that it is about.'),
   text: optional(text('"The tray cannot cool by five kelvin."'), 'Of an objection: what it says.'),
   state: optional(words(...objectionStates), 'Of an objection: open, answered, or what it led to.'),
-  answer: optional(text('"Right: see C-01."'), 'Of an objection: what was answered.'),
+  answer: optional(text('"Right: see COR-01."'), 'Of an objection: what was answered.'),
   by: optional(list(text('H-09')), 'Of an objection: runs, claims, corrections or figures that answer.'),
   reply: optional(text('"Ours was tested with another gasket."'), "A maker's reply, word for word as it came."),
   ...headFields,

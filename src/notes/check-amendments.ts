@@ -8,11 +8,15 @@ import { foundAt, type Gathered, withEffect } from './gather.ts';
 import * as say from './texts-amendment.ts';
 
 /** Corrections in the order they were published, objections in the order they came. */
-export function parted({ records }: Gathered<AmendmentNote>): {
+export function parted(
+  { records }: Gathered<AmendmentNote>,
+  taken: readonly string[],
+): {
   readonly corrections: readonly Correction[];
   readonly objections: readonly Objection[];
 } {
-  const all = [...records.values()];
+  const names = new Set(taken.map((name) => name.toLowerCase()));
+  const all = [...records.values()].filter(({ id }) => !names.has(id.toLowerCase()));
   const by = (a: string, b: string): number => (a < b ? -1 : a > b ? 1 : 0);
   return {
     corrections: all
@@ -35,11 +39,20 @@ const hasField = (change: Change, runs: Gathered<Run>): boolean =>
 
 export function checkAmendments(
   amendments: Gathered<AmendmentNote>,
-  around: { readonly runs: Gathered<Run>; readonly rig: Rig | null; readonly folder: string },
+  around: {
+    readonly runs: Gathered<Run>;
+    readonly rig: Rig | null;
+    readonly folder: string;
+    readonly taken: readonly string[];
+  },
 ): Finding[] {
   const { runs, rig } = around;
   const about = { series: around.folder };
   const instruments = rig?.instruments.map(({ id }) => id) ?? [];
+  const twice = [...amendments.records.values()].flatMap((one) => {
+    const same = around.taken.find((name) => name.toLowerCase() === one.id.toLowerCase());
+    return same === undefined ? [] : [foundAt(one, 'id', say.idTaken(one.id, same))];
+  });
   const named = [...amendments.records.values()].flatMap((one) =>
     one.note === 'objection'
       ? []
@@ -57,5 +70,5 @@ export function checkAmendments(
           return [...run, ...instrument, ...field];
         }),
   );
-  return withEffect([...amendments.findings, ...named], say.amendmentLeftOut, about);
+  return withEffect([...amendments.findings, ...twice, ...named], say.amendmentLeftOut, about);
 }

@@ -58,7 +58,8 @@ export function readSeriesFolder(
   const plan = one('plan.md', readPlan);
   const articles = withLevelTables(gather(inside(/^articles\/[^/]+\.md$/), readArticle));
   const amendments = gather(inside(/^amendments\/[^/]+\.md$/), readAmendment);
-  const { corrections, objections } = parted(amendments);
+  const taken = inside(/^(?:articles|oils|runs)\/[^/]+\.md$/).map(({ path }) => stem(path));
+  const { corrections, objections } = parted(amendments, taken);
   const runFiles = inside(/^runs\/[^/]+\.md$/);
   const holding = corrections.filter((c) => around.without?.has(c.id) !== true && fieldsStand(c, runFiles));
   const runs = withFlow(gather(runFiles, withWritten(readRun, fieldChanges(holding))), {
@@ -87,7 +88,7 @@ export function readSeriesFolder(
     ...ofThings(oils, checked.needed.oils, 'oil', folder),
     ...checked.findings,
     ...withEffect([...(note?.findings ?? []), ...claims.findings], claimsLeftOut, about),
-    ...checkAmendments(amendments, { runs, rig: rig.ok ? rig.value : null, folder }),
+    ...checkAmendments(amendments, { runs, rig: rig.ok ? rig.value : null, folder, taken }),
     ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
     ...unread(files, runs, folder),
   ];

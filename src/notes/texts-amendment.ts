@@ -66,3 +66,11 @@ export const publishedBeforeFound = (found: string, published: string): Told =>
     'Nothing is corrected before it is found.',
     'Write both days as they were.',
   );
+
+export const idTaken = (id: string, other: string): Told =>
+  error(
+    'id-twice',
+    `"${id}" is not the only id here that is spelled ${other}.`,
+    'An id names one thing in a series: article, oil, run, claim or amendment; case alone does not tell two apart.',
+    'Give this note another id, such as COR-01, and name its file after it.',
+  );

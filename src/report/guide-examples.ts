@@ -232,4 +232,25 @@ exclude:
       - { of: { article: A1, fill: 1.80 L }, quantity: bearing-rise, direction: within, by-at-least: 1 K }
 shown-to: public`,
   },
+  {
+    id: 'note-amendment',
+    kind: 'amendment',
+    heading: 'A correction, or an objection',
+    file: 'pan-depth/amendments/COR-01.md',
+    says: 'One for each. A correction says what was wrong and what is read otherwise from now on; the logger file and the note of the run stay as they are, and what it moved is worked out. An objection says what somebody held against the series, and the answer.',
+    yaml: `id: COR-01
+kind: input                  # input, calibration, method, identity, text; or objection
+shown-to: public
+found-on: 2026-07-16
+found-by: reader             # a role, never a name
+published-on: 2026-07-20
+since: 2026-05-12
+what: "The sump of S-01 was read 0.5 K too warm."
+cause: "The probe was plugged into the channel of another one."
+rule: "Plugs carry the name of their channel."
+changes:
+  - { run: S-01, channel: sump, add: -0.5 K }
+# - { instrument: tc-1, channel: sump, times: 1.002, from: 2026-05-01, to: 2026-05-31 }
+# - { run: S-01, field: fill.mass-in, write: 1602 g }`,
+  },
 ];

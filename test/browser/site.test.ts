@@ -28,6 +28,7 @@ const sheets: readonly string[] = [
     'claims/',
     'stress/',
     'own-axle/',
+    'amends/',
     'rig/',
     'plan/',
     'checks/',

@@ -23,7 +23,7 @@ describe('the claims of the demo', () => {
     ['CL-2', 1],
     ['CL-3', 2],
     ['CL-4', 3],
-    ['CL-5', 4],
+    ['CL-5', 5],
     ['CL-6', 6],
     ['CL-6b', 7],
     ['CL-7', 8],

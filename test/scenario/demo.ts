@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { makeBook, type Made } from '../../src/pipeline.ts';
 import { readFolder } from '../../src/host/disk/book.ts';
@@ -12,8 +12,9 @@ export const demoFiles = (): SourceFile[] => readFolder('demo-runs');
 /** The note of an oil without its samples: in a part of the demo the runs that they were drawn after may be missing. */
 export const withoutSamples = (note: string): string => note.replace(/^samples:\n(?: .*\n)*/m, '');
 
-/** The same in a copy of the demo on the disk. */
+/** The same in a copy of the demo on the disk, and corrections of runs that are not in it. */
 export function takeSamplesOut(book: string): void {
+  rmSync(join(book, 'hill-bowl', 'amendments'), { recursive: true, force: true });
   for (const oil of ['O1', 'O2']) {
     const note = join(book, 'hill-bowl', 'oils', `${oil}.md`);
     writeFileSync(note, withoutSamples(readFileSync(note, 'utf8')));

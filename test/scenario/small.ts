@@ -14,7 +14,7 @@ export const smallDemo = (): readonly SourceFile[] =>
   (copied ??= demoFiles()
     .filter(({ path }) => {
       const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
-      return !path.endsWith('.json') && (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run));
+      return !/\.json$|\/amendments\//.test(path) && (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run));
     })
     .map((file) =>
       /\/oils\//.test(file.path) ? fileOf(file.path, withoutSamples(new TextDecoder().decode(file.bytes))) : file,

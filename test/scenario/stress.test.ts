@@ -19,13 +19,12 @@ describe('the demo under every other choice', () => {
     expect(stress.claims).toHaveLength(compared.claims.length);
   });
 
-  // Job of the demo: the rise of the deep bowl is five times its interval; half a tolerance of ambient rules out the run
-  // whose probe hung in the fan's return; without one of two baseline heat-ups a time to limit says something else.
+  // Job of the demo: the rise of the deep bowl is five times its interval; the tray rests on one run, whose ambient is read as corrected; without one of two baseline heat-ups a time to limit says something else.
   it('keeps what is large, and breaks where one reading carries it', () => {
     // It rests on one run of the deep bowl: without that nothing can be told, and that is said.
     expect(breaks('CL-1')).toEqual(['{"kind":"without","run":"H-04"} cannot tell']);
     expect(claim('CL-1').of).toBeGreaterThan(30);
-    expect(breaks('CL-5').join()).toMatch(/"ambient","times":0.5.*cannot tell/);
+    expect(breaks('CL-5').join()).toContain('{"kind":"without","run":"H-09"} cannot tell');
     expect(breaks('CL-6').length).toBeGreaterThan(0);
   });
 
