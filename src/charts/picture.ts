@@ -6,6 +6,7 @@ import { heatSpec } from './heat.ts';
 import { levelSpec } from './level.ts';
 import type { Spec } from './plot.ts';
 import { sectionDrawing } from './section.ts';
+import { markedDrawing } from './marked.ts';
 import { settleSpec } from './settle.ts';
 import { speedSpec } from './speed.ts';
 import { standingSpec } from './standing.ts';
@@ -38,6 +39,8 @@ export function pictureOf(data: DrawnData, width: Width): Picture {
       return { kind: 'drawing', ...sectionDrawing(data, width) };
     case 'film':
       return { kind: 'spec', ...filmSpec(data, width) };
+    case 'marked':
+      return { kind: 'drawing', ...markedDrawing(data, width) };
     case 'settle':
       return { kind: 'spec', spec: settleSpec(data, width) };
   }

@@ -106,7 +106,10 @@ const aheadResult = (
       value: event.time_s,
       u: null,
       unit: 's',
-      from: { kind: 'log', file: log.file, fromLine: event.line, toLine: event.line, channel: 'event' },
+      from: {
+        ...{ kind: 'log', file: log.file, channel: 'event' },
+        ...{ fromLine: event.line, toLine: event.line, from_s: event.time_s, to_s: event.time_s },
+      },
     },
   ],
   steps: [],

@@ -81,5 +81,7 @@ export const logSource = (log: Log, kind: ChannelKind, rows: readonly [number, n
   file: log.file,
   fromLine: log.line[rows[0]] ?? 0,
   toLine: log.line[rows[1] - 1] ?? 0,
+  from_s: log.time_s[rows[0]] ?? 0,
+  to_s: log.time_s[rows[1] - 1] ?? 0,
   channel: kind,
 });

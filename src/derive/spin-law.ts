@@ -117,6 +117,8 @@ export function atOwnTemperature(input: {
           file: reading.log.file,
           fromLine: hottest.window.fromLine,
           toLine: hottest.window.toLine,
+          from_s: hottest.window.from_s,
+          to_s: hottest.window.to_s,
           channel: 'torque-in',
         },
       },

@@ -10,7 +10,8 @@ export type ChartData =
   | SectionData
   | PlanGridData
   | FilmData
-  | SettleData;
+  | SettleData
+  | MarkedData;
 
 /** Sump temperature against time. Temperatures in °C, time in minutes: ready to draw. */
 export interface TraceData {
@@ -179,4 +180,14 @@ export interface PlanGridData {
       readonly setAside: number;
     }[];
   }[];
+}
+
+/** One channel of a log over the whole run, with the stretches that figures were read from: small, and drawn by hand. */
+export interface MarkedData {
+  readonly kind: 'marked';
+  readonly yTitle: string;
+  /** Minutes and the unit of the axis. */
+  readonly points: readonly (readonly [number, number])[];
+  /** Minutes; those of a moment have no width. `label` where there is room for it. */
+  readonly marks: readonly { readonly from: number; readonly to: number; readonly label: string }[];
 }

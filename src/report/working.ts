@@ -9,6 +9,7 @@ import { conditionWords, kindOf, quantityWords, subjectSpans } from './cite.ts';
 import { givenText, numberText, plusMinusOf, uncertaintyText, valueOf, wholeOf } from './digits.ts';
 import type { Block, MarginNote, Page, Section, Span } from './page.ts';
 import { relationPath } from './method-path.ts';
+import { rawSection } from './raw-trace.ts';
 import { besideTheFigure } from './supply.ts';
 import { capital, code, fold, link, plain, prose, row, section, strong, tableBlock } from './spans.ts';
 import { groupBy, subjectOfId, type View } from './view.ts';
@@ -49,9 +50,12 @@ function workingPage(
     ],
     banners: [],
     series: view.series.id,
-    sections: figures.map((figure, i) =>
-      withNote(figureSection(view, figure, relationTitles), i === 0 ? besideTheFigure(view, figure) : null),
-    ),
+    sections: [
+      ...[rawSection(view, figures)].filter((raw) => raw !== null),
+      ...figures.map((figure, i) =>
+        withNote(figureSection(view, figure, relationTitles), i === 0 ? besideTheFigure(view, figure) : null),
+      ),
+    ],
   };
 }
 

@@ -39,6 +39,9 @@ export type Source =
       readonly file: string;
       readonly fromLine: number;
       readonly toLine: number;
+      /** The same stretch by the clock of the log. */
+      readonly from_s: number;
+      readonly to_s: number;
       readonly channel: string;
     }
   | { readonly kind: 'figure'; readonly id: string }
