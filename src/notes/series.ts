@@ -144,6 +144,10 @@ export const seriesKind = group({
     }),
     'What the lab knows of its own repeats.',
   ),
+  'not-tested': optional(
+    list(text('"wear: nothing ran long enough"')),
+    'What this series does not look at, each with its reason; reports print it.',
+  ),
   'cautions-by': optional(text('workshop procedure 12'), 'Whose cautions the lab works by.'),
   ...headFields,
 });
@@ -201,5 +205,6 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
       familyLevel: v.family.value,
       refit_Nm: v['repeat-rule']?.['refit-torque'].value ?? null,
       cautionsBy: v['cautions-by'],
+      notTested: v['not-tested'] ?? [],
     };
   });

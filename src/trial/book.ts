@@ -81,4 +81,6 @@ export interface Series extends NoteHead {
   /** The lab's own figure for the scatter of a refit on spin torque, if it keeps one; N·m. */
   readonly refit_Nm: number | null;
   readonly cautionsBy: string | null;
+  /** What the series does not look at, as it says. */
+  readonly notTested: readonly string[];
 }
