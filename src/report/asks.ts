@@ -1,15 +1,14 @@
 import { refSpan } from './amends.ts';
 import { asksPath } from './asks-view.ts';
 import { dateWords } from './dates.ts';
-import type { Page, Section, Span } from './page.ts';
+import type { Page, Section, Span, TableRow } from './page.ts';
 import { followed, partLink, stateOf, type Followed } from './parts-view.ts';
-import { capital, countWord, counts, facts, link, listed, section } from './spans.ts';
+import { capital, counts, countWord, link, listed, row, section, tableBlock } from './spans.ts';
 import type { View } from './view.ts';
 
 /** The register of questions: what was asked, by whom, in which part, and what became of it. */
 export function asksPage(view: View): Page {
   const all = followed(view);
-  const states = ['open', 'answered', 'handed on', 'dropped'] as const;
   const open = all.filter((one) => stateOf(one) === 'open').length;
   return {
     kind: 'asks',
@@ -27,30 +26,57 @@ export function asksPage(view: View): Page {
     ],
     banners: [],
     series: view.series.id,
-    sections: states.flatMap((state) =>
-      all.filter((one) => stateOf(one) === state).map((one) => questionSection(view, one)),
-    ),
+    sections: states.flatMap((state): Section[] => {
+      const some = all.filter((one) => stateOf(one) === state);
+      return some.length === 0 ? [] : [stateSection(view, state, some)];
+    }),
   };
 }
 
-function questionSection(view: View, one: Followed): Section {
-  const { question: q, asked, answered } = one;
-  const state = stateOf(one);
-  return {
-    ...section(q.id, q.text, [
-      facts([
-        ['State', [state]],
-        ['Put', [`${dateWords(q.raisedOn)}, by ${role(q.raisedBy)}; about ${q.kind}`]],
-        asked === null ? null : ['Asked in', [partLink(view, asked)]],
-        answered === null ? null : ['Answered in', answeredSpans(view, answered)],
-        q.dropped === null ? null : ['Dropped', [`${dateWords(q.dropped.on)}: ${q.dropped.why}`]],
-        q.handedOn === null
-          ? null
-          : ['Handed on', [`${dateWords(q.handedOn.on)}, to ${q.handedOn.to}: ${q.handedOn.why}`]],
-      ]),
-    ]),
-    inIndex: `${q.id}: ${state}`,
-  };
+const states = ['open', 'answered', 'handed on', 'dropped'] as const;
+
+const stateSection = (view: View, state: (typeof states)[number], some: readonly Followed[]): Section =>
+  section(state.replace(' ', '-'), capital(state), [
+    tableBlock(
+      `asks-${state.replace(' ', '-')}`,
+      ['id', 'wide question', 'put', 'asked in', `wide ${becameHead[state]}`],
+      some.map((one): TableRow => ({
+        ...row(
+          one.question.id,
+          one.question.text,
+          `${dateWords(one.question.raisedOn)}, by ${role(one.question.raisedBy)}`,
+          one.asked === null ? 'no part yet' : partLink(view, one.asked),
+          becameOf(view, one),
+        ),
+        anchor: one.question.id,
+      })),
+    ),
+  ]);
+
+const becameHead = {
+  open: 'what it is about',
+  answered: 'answered in',
+  'handed on': 'to whom, and why',
+  dropped: 'why',
+} as const;
+
+function becameOf(view: View, { question: q, answered }: Followed): Span[] {
+  if (answered !== null)
+    return [
+      partLink(view, answered.part),
+      ...(answered.by.length === 0
+        ? []
+        : [
+            ', by ',
+            ...listed(
+              answered.by.map((ref) => [refSpan(view, ref)]),
+              ', ',
+            ),
+          ]),
+    ];
+  if (q.dropped !== null) return [`${dateWords(q.dropped.on)}: ${q.dropped.why}`];
+  if (q.handedOn !== null) return [`${dateWords(q.handedOn.on)}, to ${q.handedOn.to}: ${q.handedOn.why}`];
+  return [q.kind === 'other' ? 'none of flow, loss, heat, cost and wear' : q.kind];
 }
 
 const role = (who: string): string =>
@@ -59,16 +85,3 @@ const role = (who: string): string =>
     : /^house$/i.test(who)
       ? 'the house'
       : `${/^[aeiou]/i.test(who) ? 'an' : 'a'} ${who}`;
-
-const answeredSpans = (view: View, { part, by }: NonNullable<Followed['answered']>): Span[] => [
-  partLink(view, part),
-  ...(by.length === 0
-    ? []
-    : [
-        ', by ',
-        ...listed(
-          by.map((ref) => [refSpan(view, ref)]),
-          ', ',
-        ),
-      ]),
-];

@@ -91,8 +91,8 @@ function unanswered(view: View): Missing | null {
           questionLink(view, q),
           ` ${q.text} `,
           end === null
-            ? link(asksPath(view), 'open')
-            : `${stateOf(one)}${q.handedOn === null ? '' : ` to ${q.handedOn.to}`}: ${end.why}`,
+            ? link(asksPath(view), 'Open')
+            : `${capital(stateOf(one))}${q.handedOn === null ? '' : ` to ${q.handedOn.to}`}: ${end.why}`,
           '.',
         ];
       }),

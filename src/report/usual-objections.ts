@@ -1,3 +1,4 @@
+import { spaced } from './article.ts';
 import { articleSpan, litresWords } from './cite.ts';
 import { quantityText } from './digits.ts';
 import type { Page, Section, Span } from './page.ts';
@@ -66,7 +67,7 @@ const objections: readonly Usual[] = [
           .filter(({ role }) => role !== 'window_copy')
           .map((article): Span[] => [
             articleSpan(view, article.id, article.id),
-            ` ${article.obtained}, ${counts(article.samples, 'sample')}`,
+            ` ${spaced(article.obtained)}, ${counts(article.samples, 'sample')}`,
           ]),
       ),
       `. Conflicts of interest: ${view.series.conflicts}. A maker’s reply stands as it came under `,
@@ -119,15 +120,21 @@ const objections: readonly Usual[] = [
     id: 'airflow',
     asks: 'What about the wind under a moving vehicle?',
     answer: (view) => {
-      const airs = distinct(
-        counting(view)
-          .filter(({ run }) => run.trial === 'heat-up')
-          .flatMap(({ derived }) => derived.conditions.airflow_m_s ?? [])
-          .map((v) => v.toFixed(1)),
-      );
-      return airs.length < 2
+      const { airflow_m_s: within } = view.series.tolerance;
+      const airs = counting(view)
+        .filter(({ run }) => run.trial === 'heat-up')
+        .flatMap(({ derived }) => derived.conditions.airflow_m_s ?? [])
+        .sort((a, b) => a - b);
+      const apart = airs.filter((v, i) => i === 0 || v - airs[i - 1]! > within);
+      return apart.length < 2
         ? null
-        : [`Loaded runs at ${airs.sort().join(', ')} m/s stand under `, to(view, 'runs/', 'runs'), '.'];
+        : [
+            'Loaded runs at ',
+            ...listed(apart.map((v) => [quantityText(v, 'm/s', 1)])),
+            ' stand under ',
+            to(view, 'runs/', 'runs'),
+            '.',
+          ];
     },
     otherwise: (view) =>
       view.series.reference.airflow_m_s === null
