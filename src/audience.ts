@@ -34,7 +34,8 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   const claimsNote = record.claimsNote?.shownTo === 'public' ? record.claimsNote : null;
   const hidden = [...heldBack, ...missing(record.articles, articles), ...missing(record.oils, oils)];
   const claims = claimsNote === null ? [] : openClaims(record.claims, hidden);
-  const written = openWords(record, hidden, claimsNote !== null);
+  const amendments = openAmendments(record, new Set(hidden));
+  const written = openWords(record, [...hidden, ...hiddenAmendments(record, amendments)], claimsNote !== null);
   const claimIds = new Set(claims.map((c) => c.id));
   const files = new Set([
     ...[...articles.values(), ...oils.values(), ...runs, record.series].map((n) => n.file),
@@ -57,7 +58,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   return {
     record: {
       ...record,
-      ...{ articles, oils, runs, claims, claimsNote, ...openAmendments(record, new Set(hidden)), ...written },
+      ...{ articles, oils, runs, claims, claimsNote, ...amendments, ...written },
       logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
     },
     findings: findings.filter(isShown).map(strictly),
@@ -92,6 +93,11 @@ function openAmendments({ corrections, objections }: SeriesRecord, hidden: Reado
     ),
   };
 }
+
+const hiddenAmendments = ({ objections }: SeriesRecord, open: ReturnType<typeof openAmendments>): string[] => [
+  ...open.corrections.filter(({ shownTo }) => shownTo !== 'public').map(({ id }) => id),
+  ...objections.filter((o) => !open.objections.includes(o)).map(({ id }) => id),
+];
 
 /** Parts that are out and pinned, and questions; none that names what is held back. */
 function openWords({ parts, questions }: SeriesRecord, hidden: readonly string[], register: boolean) {

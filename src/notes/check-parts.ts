@@ -22,7 +22,8 @@ export function readParts(
     const name = file.path.slice(file.path.lastIndexOf('/') + 1).replace(/\.pins$/, '');
     const result = readPins(file);
     findings.push(...result.findings);
-    if (!read.records.has(name)) findings.push({ ...say.pinsWithoutPart(), place: firstLine(file.path) });
+    if (!read.records.has(name) && !read.spoilt.has(name))
+      findings.push({ ...say.pinsWithoutPart(), place: firstLine(file.path) });
     if (result.ok) pins.set(name, result.value);
     else broken.add(name);
   }

@@ -7,6 +7,7 @@ import { oilKind } from './oil.ts';
 import { planKind } from './plan.ts';
 import { rigKind } from './rig-fields.ts';
 import { runKind } from './run.ts';
+import { partKind } from './part-note.ts';
 import { seriesKind } from './series.ts';
 import { exampleOf } from './texts-fields.ts';
 
@@ -21,6 +22,7 @@ export const noteKinds = {
   run: runKind,
   claims: claimsKind,
   amendment: amendmentKind,
+  part: partKind,
 } as const satisfies Readonly<Record<string, GroupKind>>;
 
 export interface Schema {

@@ -230,6 +230,10 @@ exclude:
         direction: lower
         at: { wheel-speed: 300 rpm, sump: 60 °C }
       - { of: { article: A1, fill: 1.80 L }, quantity: bearing-rise, direction: within, by-at-least: 1 K }
+questions:
+  - { id: Q-1, text: "Does it reach the pinion?", raised-by: reader, raised-on: 2026-05-01, kind: flow }
+  - { id: Q-2, text: "What does it take to turn?", raised-by: house, raised-on: 2026-05-01, kind: loss }
+# - { …, dropped: { on: 2026-06-01, why: "it needs a road" } }   or handed-on: { on: …, to: …, why: … }
 shown-to: public`,
   },
   {
@@ -252,5 +256,22 @@ changes:
   - { run: S-01, channel: sump, add: -0.5 K }
 # - { instrument: tc-1, channel: sump, times: 1.002, from: 2026-05-01, to: 2026-05-31 }
 # - { run: S-01, field: fill.mass-in, write: 1602 g }`,
+  },
+  {
+    id: 'note-part',
+    kind: 'part',
+    heading: 'A part',
+    file: 'pan-depth/parts/1-what-stands-in-the-pan.md',
+    says: 'One for each instalment, its file called by its number. Numbers and names are said by reference in the words: [spin power](figure:S-01/spin-power@300rpm,60Cel) becomes the figure, [CL-1](claim:CL-1) the word of the claim, [that run](see:S-01) a link; a picture by itself, ![Against the baseline](chart:standing?of=spin-power), becomes the chart, with standing, speed, heat, heat-up?runs=H-01,H-02, claims, grades, section and level, or still: and the name of a still. When it is out, dipmark pin keeps what it showed on its day; from then on the page has then and now beside each other wherever they differ, and says why.',
+    yaml: `id: 1-what-stands-in-the-pan
+number: 1
+title: What stands in the pan
+summary: Where the oil stands, and whether it reaches the pinion.
+status: draft                # out once it is pinned; withdrawn with why:
+# published: 2026-06-02      # the day it came out
+asks: [Q-1]                  # questions of claims.md that it puts
+answers:
+  - { question: Q-2, by: [S-01] }
+shown-to: public`,
   },
 ];

@@ -102,10 +102,11 @@ const withArticle = (
   return article === undefined ? null : make(article);
 };
 
+const stillNamed = (view: View, name: string) =>
+  view.runs.flatMap((run) => run.stills).find(({ file }) => file === name || file.replace(/\.[^.]*$/, '') === name);
+
 function stillOf(view: View, name: string, place: number): Block | null {
-  const found = view.runs
-    .flatMap((run) => run.stills)
-    .find(({ file }) => file === name || file.replace(/\.[^.]*$/, '') === name);
+  const found = stillNamed(view, name);
   return found === undefined ? null : stillsBlock([stillView(view, found, `part-${place.toFixed(0)}-`)]);
 }
 
@@ -113,9 +114,11 @@ function stillOf(view: View, name: string, place: number): Block | null {
 export function refFindings(view: View, part: Part): Finding[] {
   return part.refs.flatMap((ref): Finding[] => {
     const known =
-      ref.scheme === 'chart' || ref.scheme === 'still'
-        ? refBlock(view, ref, 0) !== null
-        : part.pins?.figures.has(ref.target) === true || refSpans(view, part, ref) !== null;
+      ref.scheme === 'still'
+        ? stillNamed(view, ref.target) !== undefined
+        : ref.scheme === 'chart'
+          ? refBlock(view, ref, 0) !== null
+          : part.pins?.figures.has(ref.target) === true || refSpans(view, part, ref) !== null;
     return known ? [] : [{ ...say.refUnknown(ref, nearest(ref.target, namesFor(view, ref))), place: ref.place }];
   });
 }

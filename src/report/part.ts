@@ -1,5 +1,5 @@
 import type { Part } from '../trial/part.ts';
-import { refSpan } from './amends.ts';
+import { hasAmends, refSpan } from './amends.ts';
 import { dateWords } from './dates.ts';
 import type { Banner, Block, Page, Section, Span } from './page.ts';
 import { refBlock, refSpans } from './part-refs.ts';
@@ -138,8 +138,7 @@ function movedSection(view: View, part: Part, moved: readonly ThenNow[]): Sectio
         name: 'Nothing is rewritten.',
         text: [
           `What Part ${part.number.toFixed(0)} said stays as it was; this table is made by the build, from the pins of that day and the ledger of today. `,
-          link(`${view.base}amends/`, 'Amends'),
-          ' has the whole of each correction.',
+          ...(hasAmends(view) ? [link(`${view.base}amends/`, 'Amends'), ' has the whole of each correction.'] : []),
         ],
       },
     ],

@@ -1,3 +1,4 @@
+import { hasAmends } from './amends.ts';
 import { spaced } from './article.ts';
 import { articleSpan, litresWords } from './cite.ts';
 import { quantityText } from './digits.ts';
@@ -70,9 +71,10 @@ const objections: readonly Usual[] = [
             ` ${spaced(article.obtained)}, ${counts(article.samples, 'sample')}`,
           ]),
       ),
-      `. Conflicts of interest: ${view.series.conflicts}. A maker’s reply stands as it came under `,
-      to(view, 'amends/', 'amends'),
-      ' where there is one.',
+      `. Conflicts of interest: ${view.series.conflicts}.`,
+      ...(hasAmends(view)
+        ? [' A maker’s reply stands as it came under ', to(view, 'amends/', 'amends'), ' where there is one.']
+        : []),
     ],
     otherwise: () => [],
   },

@@ -67,7 +67,7 @@ const tests = below('test')
 describe('every finding that the tool can make', () => {
   it('stands in a file of texts, in all rooms that read or reduce', () => {
     expect(new Set(textFiles.map((path) => path.split(/[/\\]/)[1]))).toEqual(
-      new Set(['physics', 'quantity', 'statistics', 'notes', 'logs', 'derive', 'compare', 'host']),
+      new Set(['physics', 'quantity', 'statistics', 'notes', 'logs', 'derive', 'compare', 'report', 'host']),
     );
     expect(new Set(coded.map((c) => c.code)).size).toBeGreaterThan(100);
   });

@@ -14,7 +14,10 @@ export const smallDemo = (): readonly SourceFile[] =>
   (copied ??= demoFiles()
     .filter(({ path }) => {
       const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
-      return !/\.json$|\/amendments\//.test(path) && (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run));
+      return (
+        !/\.json$|\/(?:amendments|parts)\//.test(path) &&
+        (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run))
+      );
     })
     .map((file) =>
       /\/oils\//.test(file.path) ? fileOf(file.path, withoutSamples(new TextDecoder().decode(file.bytes))) : file,
@@ -50,7 +53,7 @@ export function spoilt(path: string, was: string, is: string, files = smallDemo(
 
 /** Unchanged logs are read once for all builds of this process, as `preview` does. */
 const memo = new Map<string, unknown>();
-const remember: Remember = (key, make) => {
+export const remember: Remember = (key, make) => {
   if (!memo.has(key)) memo.set(key, make());
   return memo.get(key) as ReturnType<typeof make>;
 };

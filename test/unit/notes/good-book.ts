@@ -261,7 +261,8 @@ shown-to: public
 ---
 Put before the first bowl went on, but for one.
 `,
-  'hill-bowl/parts/1-first.md': 'later\n',
+  'hill-bowl/parts/1-first.md':
+    '---\nid: 1-first\nnumber: 1\ntitle: First\nsummary: What stands in the bowl.\nstatus: draft\n---\nLater.\n',
 };
 export type Files = Readonly<Record<string, string | Uint8Array>>;
 

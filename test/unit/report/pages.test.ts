@@ -32,6 +32,7 @@ describe('the pages of a book with one series', () => {
       'guide',
       'ledger',
       'method',
+      'not-looked-at',
       'oil',
       'own-axle',
       'plan',
@@ -41,6 +42,7 @@ describe('the pages of a book with one series', () => {
       'series',
       'side-by-side',
       'standing',
+      'usual-objections',
       'words',
       'working',
     ]);
