@@ -48,7 +48,7 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
   const keys = reduced.map((r) => cellKey(r.run.cell));
   const pooled = pooledScatter([...byCell.values()].map((list) => list.map((r) => r.estimate.value)));
   if (pooled === null || pooled.dof < 2) return null;
-  const family = `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
+  const family = familyOf(group);
   const at = (r: Reduced): number => time?.of(r.run) ?? 0;
   const fit =
     time === null
@@ -167,8 +167,12 @@ const spanOf = (list: readonly number[]): number => Math.max(...list) - Math.min
 const cellWords = (c: Cell): string =>
   `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}`;
 
+/** What its scatter is called: one estimate of it sizes all cells of the table. */
+export const familyOf = (group: Group): string => `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
+
 const keyOf = (group: Group): string =>
   [
+    group.campaign,
     group.at.outputSpeed_rad_s?.toFixed(3),
     group.at.sump_K === 'own' ? 'own' : group.at.sump_K?.toFixed(1),
     group.at.limit_K?.toFixed(1),

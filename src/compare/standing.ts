@@ -157,7 +157,8 @@ export function judge(input: {
     ];
     const shown = [...judged.values()].filter((e): e is Effect => e !== null);
     return {
-      id: [quantity, atKey(at), oil, tilt_ratio].join('|'),
+      id: [quantity, atKey(at), oil, tilt_ratio, ...(group.campaign === undefined ? [] : [group.campaign])].join('|'),
+      ...(group.campaign === undefined ? {} : { campaign: group.campaign }),
       trial,
       quantity,
       at,

@@ -2,6 +2,7 @@ import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { DriftOver } from './book.ts';
 import type { Cost, FilmRatio, SurfaceShed } from './consequences.ts';
+import type { Bridge } from './campaign.ts';
 import type { ClaimWord, Clause } from './claim.ts';
 import type { At, Cell, ToLoad } from './derived.ts';
 import type { Factorial } from './factorial.ts';
@@ -174,6 +175,8 @@ export interface Standing {
   /** Smallest difference that these runs could have separated. */
   readonly smallest: number | null;
   readonly notes: readonly string[];
+  /** The later campaign whose own table this is; absent in that of the first and of those joined to it. */
+  readonly campaign?: string;
 }
 
 /** How far two observers agree on one kind of grade, over every step that both could grade. */
@@ -287,6 +290,8 @@ export interface ComparedSeries {
   readonly effects: readonly Effect[];
   readonly refusals: readonly Refusal[];
   readonly standings: readonly Standing[];
+  /** What became of each later campaign, table by table; absent without one. */
+  readonly bridges?: readonly Bridge[];
   readonly causes: readonly Cause[];
   readonly findings: readonly Finding[];
 }
