@@ -1,4 +1,4 @@
-import { combine, estimate, type Cause, type Part } from '../quantity/estimate.ts';
+import { combine, difference } from '../quantity/estimate.ts';
 import { mayAdjust, type Bridge, type Campaign } from '../trial/campaign.ts';
 import type { Cell } from '../trial/derived.ts';
 import { cellKey, type Group, type Reduced } from './group.ts';
@@ -17,8 +17,8 @@ export const repeatabilityLimit = (s: number, n1 = 1, n2 = 1): number => 2.8 * s
 
 /**
  * Whether the runs of a later campaign may stand beside those of the first: the shift of the baseline against what its own
- * repeats allow. In a joint table values stay as measured, and each run of the campaign carries a term that all of them
- * share: the doubt of the shift, and no less than the shift itself, since it is not taken off.
+ * repeats allow. Within it there is one table; beyond it there are two, unless the series said beforehand that the shift is
+ * taken off all the same.
  */
 export function bridged(of: {
   readonly campaign: Campaign;
@@ -41,19 +41,18 @@ export function bridged(of: {
   if (before === null || after === null)
     return {
       ...known,
-      ...{ outcome: 'separate', shift: null, u: null, limit: null, term: null },
+      ...{ outcome: 'separate', shift: null, u: null, limit: null },
       why: after === null ? texts.notRunAgain(campaign.id) : texts.notRunBefore(campaign.id),
     };
   const shift = after.mean - before.mean;
   const [n1, n2] = [first.length, again.length];
   const u = scatter === null ? null : scatter.s * Math.sqrt(1 / n1 + 1 / n2);
   const limit = scatter === null ? null : repeatabilityLimit(scatter.s, n1, n2);
-  const inAll = { ...known, shift, u, limit, term: null };
+  const inAll = { ...known, shift, u, limit };
   const stray = outOfOrder(of, again);
   if (stray !== null) return { ...inAll, outcome: 'separate', why: stray };
   if (u === null || limit === null) return { ...inAll, outcome: 'separate', why: texts.noScatter };
-  if (Math.abs(shift) <= limit)
-    return { ...inAll, outcome: 'joint', term: Math.max(u, Math.abs(shift)), why: texts.within };
+  if (Math.abs(shift) <= limit) return { ...inAll, outcome: 'joint', why: texts.within };
   if (campaign.bridge === 'separate') return { ...inAll, outcome: 'separate', why: texts.beyond };
   if (!mayAdjust(campaign)) return { ...inAll, outcome: 'separate', why: texts.chosenLate };
   if (Math.min(n1, n2) < leastToAdjust)
@@ -76,64 +75,42 @@ function outOfOrder(
 }
 
 /**
- * Cells of one table made of those of its campaigns: a cell that was run in several is the mean of all its runs. Where the
- * shift is taken off, the cell of the baseline stays that of the first campaign, and the others are held to it.
+ * Cells of one table made of those of its campaigns. The campaign term, which is what the baseline moved by, is taken off the
+ * cells of the campaign, each with the doubt of both baselines: within a campaign it cancels, between two it does not. The
+ * baseline itself stays that of the first campaign, and so does every cell that was run in that one only.
+ *
+ * source  least squares of value = cell + campaign with the baseline as the one cell that both have
  */
 export function withCampaigns(
   celled: Celled,
-  of: {
-    readonly bridges: readonly Bridge[];
-    readonly isBase: (cell: Cell) => boolean;
-    readonly family: string;
-  },
+  of: { readonly bridges: readonly Bridge[]; readonly isBase: (cell: Cell) => boolean },
 ): Celled {
-  if (of.bridges.length === 0) return celled;
-  const termOf = (campaign: string): string => `campaign:${of.family}:${campaign}`;
-  const byCampaign = new Map(of.bridges.map((bridge) => [bridge.campaign, bridge]));
-  const baseIn = (campaign: string | null) =>
-    celled.cells.find(({ cell }) => of.isBase(cell) && (cell.campaign ?? null) === campaign);
+  const joined = new Set(of.bridges.map(({ campaign }) => campaign));
+  const baseIn = (campaign: string | undefined) =>
+    celled.cells.find(({ cell }) => of.isBase(cell) && cell.campaign === campaign);
+  const first = baseIn(undefined);
+  if (joined.size === 0 || first === undefined) return celled;
   const held = celled.cells.flatMap((c): Celled['cells'][number][] => {
-    const bridge = c.cell.campaign === undefined ? undefined : byCampaign.get(c.cell.campaign);
-    if (bridge === undefined) return [c];
-    if (bridge.outcome === 'joint') {
-      const part: Part = { cause: termOf(bridge.campaign), u: bridge.term ?? 0 };
-      return [{ ...c, estimate: estimate(c.estimate.value, [...c.estimate.parts, part]) }];
-    }
-    const [own, first] = [baseIn(bridge.campaign), baseIn(null)];
-    if (own === undefined || first === undefined || c === own) return [];
-    const sum = [
-      { of: c.estimate, sensitivity: 1 },
-      { of: own.estimate, sensitivity: -1 },
-      { of: first.estimate, sensitivity: 1 },
-    ];
-    return [{ ...c, estimate: combine(sum.reduce((all, t) => all + t.sensitivity * t.of.value, 0), sum) }];
+    const { campaign } = c.cell;
+    const own = campaign !== undefined && joined.has(campaign) ? baseIn(campaign) : undefined;
+    if (campaign === undefined || own === undefined) return [c];
+    if (c === own) return [];
+    const shift = difference(own.estimate, first.estimate);
+    const runs = [...own.runs, ...first.runs].map(({ run }) => run.run);
+    return [{ ...c, estimate: difference(c.estimate, shift), moved: [{ campaign, by: -shift.value, runs }] }];
   });
   return {
     ...celled,
     cells: pooled(held),
-    causes: [
-      ...celled.causes,
-      ...of.bridges.flatMap(({ campaign, outcome, scatter }): Cause[] =>
-        outcome !== 'joint'
-          ? []
-          : [
-              {
-                id: termOf(campaign),
-                name: texts.termName(campaign),
-                ...{ kind: 'offset', distribution: 't', scope: 'rig-state' },
-                dof: scatter?.dof ?? Infinity,
-                family: `campaign:${of.family}`,
-              },
-            ],
-      ),
-    ],
+    again: celled.cells.filter(
+      ({ cell }) => of.isBase(cell) && cell.campaign !== undefined && joined.has(cell.campaign),
+    ),
   };
 }
 
 /** A cell of the first campaign takes in the runs of its like, each run with the same weight. */
 function pooled(cells: Celled['cells']): Celled['cells'] {
-  const keyOf = ({ article, oil, fill_m3, tilt_ratio }: Cell): string =>
-    cellKey({ article, oil, fill_m3, tilt_ratio });
+  const keyOf = ({ article, oil, fill_m3, tilt_ratio }: Cell): string => cellKey({ article, oil, fill_m3, tilt_ratio });
   const firsts = new Set(cells.filter(({ cell }) => cell.campaign === undefined).map(({ cell }) => keyOf(cell)));
   return cells.flatMap((c) => {
     if (!firsts.has(keyOf(c.cell))) return [c];
@@ -142,7 +119,9 @@ function pooled(cells: Celled['cells']): Celled['cells'] {
     if (alike.length === 1) return [c];
     const runs = alike.flatMap((one) => one.runs);
     const terms = alike.map((one) => ({ of: one.estimate, sensitivity: one.runs.length / runs.length }));
-    return [{ cell: c.cell, runs, estimate: combine(terms.reduce((all, t) => all + t.sensitivity * t.of.value, 0), terms) }];
+    const value = terms.reduce((all, t) => all + t.sensitivity * t.of.value, 0);
+    const moved = alike.flatMap((one) => one.moved ?? []);
+    return [{ cell: c.cell, runs, estimate: combine(value, terms), moved }];
   });
 }
 

@@ -9,7 +9,7 @@ import { bridged, withCampaigns } from './bridging.ts';
 import { aroundOf, firstCampaign, isBaseOf, keptBy, ofCampaigns, shiftScatter, withinCampaigns } from './campaigns.ts';
 import { corrected } from './corrected.ts';
 import { groupsOf, withoutMixed, type Group } from './group.ts';
-import { alone, familyOf, repeated, type Celled } from './repeated.ts';
+import { alone, repeated, type Celled } from './repeated.ts';
 import { single, type Meters, type RefitScatter } from './single.ts';
 import * as texts from './texts.ts';
 import { timeBase } from './time-base.ts';
@@ -107,10 +107,8 @@ export function celledSeries(
     return {
       bridges,
       tables: [
-        finished(main, celled && withCampaigns(celled, { bridges: joined, isBase, family: familyOf(main) })),
-        ...judged
-          .filter(({ bridge }) => bridge.outcome === 'separate')
-          .map(({ own, after }) => finished(own, after)),
+        finished(main, celled && withCampaigns(celled, { bridges: joined, isBase })),
+        ...judged.filter(({ bridge }) => bridge.outcome === 'separate').map(({ own, after }) => finished(own, after)),
       ],
     };
   });

@@ -81,7 +81,7 @@ function alongTheRoad(list: readonly Effect[], duty: Duty, radius_m: number): Es
 function ofOneRefit(list: readonly Effect[]): readonly Effect[] {
   const [first] = list as [Effect, ...Effect[]];
   const standsFor = (cause: string, { cell, against }: Effect): string => {
-    const kind = /^(?:scatter|drift|campaign):/.exec(cause)?.[0];
+    const kind = /^(?:scatter|drift):/.exec(cause)?.[0];
     if (kind === undefined) return cause;
     const whose = [cell, against]
       .map((c) => cause.indexOf(`:${cellKey(c)}`))

@@ -48,7 +48,14 @@ export function compareSeries(
   const { cells, effects } = out;
   const claimed = judgeClaims(record.claims, { ...out, runs, causes: table, series, trials });
   const shown = [...effects, ...claimed.effects];
-  const factored = factorialsOf({ cells: cells.filter(({ cell }) => cell.campaign === undefined), effects: shown, runs, series, causes: table, trials });
+  const factored = factorialsOf({
+    cells: cells.filter(({ cell }) => cell.campaign === undefined),
+    effects: shown,
+    runs,
+    series,
+    causes: table,
+    trials,
+  });
   const { agreements, causes } = agreementsOf({ runs, rule: series.agreement });
   for (const c of causes) table.set(c.id, c);
   return {

@@ -38,7 +38,10 @@ export interface Bridge {
   readonly trial: TrialKind;
   readonly quantity: QuantityName;
   readonly at: At;
-  /** joint: values as measured, a campaign term in their doubt · adjusted: the shift is taken off · separate: a table of its own. */
+  /**
+   * joint: one table, with what the baseline moved by as a term of the campaign · adjusted: the same beyond what it repeats, as
+   * the series said beforehand · separate: a table of its own.
+   */
   readonly outcome: 'joint' | 'adjusted' | 'separate';
   /** Baseline in the first campaign and in this one; null where it was not run. */
   readonly before: BaselineRuns | null;
@@ -51,8 +54,14 @@ export interface Bridge {
   readonly scatter: { readonly s: number; readonly dof: number } | null;
   /** What the shift of these means may come to (95 %). */
   readonly limit: number | null;
-  /** Standard uncertainty that every run of the campaign carries in a joint table; null in the others. */
-  readonly term: number | null;
   /** One sentence: why it is so. */
   readonly why: string;
+}
+
+/** What was added to the runs of a later campaign, so that they stand beside those of the first. SI. */
+export interface Moved {
+  readonly campaign: string;
+  readonly by: number;
+  /** Runs of the baseline on both sides, which say so. */
+  readonly runs: readonly string[];
 }
