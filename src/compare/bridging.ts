@@ -1,7 +1,8 @@
 import { combine, difference } from '../quantity/estimate.ts';
 import { mayAdjust, type Bridge, type Campaign } from '../trial/campaign.ts';
+import type { Standing } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
-import { cellKey, type Group, type Reduced } from './group.ts';
+import { atKey, cellKey, type Group, type Reduced } from './group.ts';
 import type { Celled } from './repeated.ts';
 import * as texts from './texts-bridging.ts';
 
@@ -125,9 +126,18 @@ function pooled(cells: Celled['cells']): Celled['cells'] {
   });
 }
 
-/** Which tables each campaign joined, by the id of their standings or by quantity and condition. */
-export const joinedBy = (bridges: readonly Bridge[], campaign: string): readonly Bridge[] =>
-  bridges.filter((bridge) => bridge.campaign === campaign && bridge.outcome !== 'separate');
+/** What brought rows of later campaigns into this table; empty where all of them are of one. */
+export const joinsOf = (
+  { quantity, at, rows }: Pick<Standing, 'quantity' | 'at' | 'rows'>,
+  bridges: readonly Bridge[],
+): readonly Bridge[] =>
+  bridges.filter(
+    (b) =>
+      b.outcome !== 'separate' &&
+      b.quantity === quantity &&
+      atKey(b.at) === atKey(at) &&
+      rows.some(({ effect }) => effect?.moved?.some(({ campaign }) => campaign === b.campaign) ?? false),
+  );
 
 function meanOf(list: readonly Reduced[]): Bridge['before'] {
   if (list.length === 0) return null;

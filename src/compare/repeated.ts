@@ -174,7 +174,7 @@ function residuals(
 const spanOf = (list: readonly number[]): number => Math.max(...list) - Math.min(...list);
 
 const cellWords = (c: Cell): string =>
-  `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}`;
+  `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}${c.campaign === undefined ? '' : ` in ${c.campaign}`}`;
 
 const familyOf = (group: Group): string => `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
 

@@ -1,3 +1,5 @@
+import { joinsOf } from '../compare/bridging.ts';
+import { atKey } from '../compare/group.ts';
 import type { Bridge, Campaign } from '../trial/campaign.ts';
 import type { Standing } from '../trial/compared.ts';
 import { shownDifference, type QuantityName } from '../trial/figures.ts';
@@ -107,15 +109,19 @@ export function campaignNote(view: View, standing: Standing): MarginNote | null 
   };
 }
 
-const bridgesFor = (view: View, { quantity, at, campaign }: Standing): readonly Bridge[] =>
-  (view.input.compared.bridges ?? []).filter(
+/** What joined this table, and what would have: told where the baseline is that of the series. */
+const bridgesFor = (view: View, standing: Standing): readonly Bridge[] => {
+  const all = view.input.compared.bridges ?? [];
+  const { quantity, at, oil, against, campaign } = standing;
+  const apart = all.filter(
     (b) =>
+      b.outcome === 'separate' &&
       b.quantity === quantity &&
-      b.at.outputSpeed_rad_s === at.outputSpeed_rad_s &&
-      b.at.sump_K === at.sump_K &&
-      b.at.limit_K === at.limit_K &&
-      (campaign === undefined || b.campaign === campaign),
+      atKey(b.at) === atKey(at) &&
+      (campaign === undefined ? oil === view.series.baseline.oil && against.tilt_ratio === 0 : b.campaign === campaign),
   );
+  return [...joinsOf(standing, all), ...apart];
+};
 
 /** The main condition first; runs that a reader may not see are told of nowhere. */
 const bridgesOf = (view: View, campaign: string): readonly Bridge[] =>
@@ -127,8 +133,10 @@ const bridgesOf = (view: View, campaign: string): readonly Bridge[] =>
         (b.after?.runs ?? []).every((run) => derivedOf(view, run) !== undefined),
     )
     .map((b, i) => ({ b, i, main: isMain(view, b) }))
-    .sort((a, b) => Number(b.main) - Number(a.main) || a.i - b.i)
+    .sort((a, b) => Number(b.main) - Number(a.main) || speedOf(a.b) - speedOf(b.b) || a.i - b.i)
     .map(({ b }) => b);
+
+const speedOf = ({ at }: Bridge): number => at.outputSpeed_rad_s ?? 0;
 
 const changeText = (quantity: QuantityName, si: number): string =>
   `${si < 0 ? '−' : '+'}${sizeText(quantity, Math.abs(si))}`;

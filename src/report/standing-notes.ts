@@ -50,7 +50,9 @@ export function sureNote(view: View, standing: Standing): MarginNote {
 function bracketWords(view: View, { rows, drift }: Standing): string {
   const ordersOf = (ids: readonly string[]): number[] => ids.flatMap((id) => derivedOf(view, id)?.order ?? []);
   const effects = rows.flatMap(({ effect }) => (effect === null ? [] : [effect]));
-  const base = ordersOf(effects.flatMap(({ againstRuns }) => againstRuns));
+  const base = ordersOf(
+    effects.flatMap(({ againstRuns, moved = [] }) => [...againstRuns, ...moved.flatMap(({ runs }) => runs)]),
+  );
   const others = ordersOf(effects.flatMap(({ runs }) => runs));
   const brackets = Math.min(...base) < Math.min(...others) && Math.max(...base) > Math.max(...others);
   const held = brackets

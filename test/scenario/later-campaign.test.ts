@@ -1,9 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { cellTruth } from '../../demo-runs/make/cells.ts';
+import { joinsOf } from '../../src/compare/bridging.ts';
 import type { Bridge } from '../../src/trial/campaign.ts';
 import type { ComparedSeries, Standing } from '../../src/trial/compared.ts';
 import { makeBook, type Made } from '../../src/pipeline.ts';
 import { comparedOf, figuresOf } from './compared.ts';
-import { filesOf } from './demo.ts';
+import { demoMade, filesOf } from './demo.ts';
 import { firstBaseline_W, laterBook, scatter_W, type Later } from './later.ts';
 import { wordsOf } from './words-of.ts';
 
@@ -147,5 +149,24 @@ describe('what a reader is told of a later campaign', () => {
     const twice = codes(' }\n  - { id: U-01, from: 2027-05-01, why: again');
     expect(twice).toContain('campaign-twice');
     expect(twice).toContain('campaign-not-later');
+  });
+});
+
+describe('the later campaign of the demo', () => {
+  const { compared } = demoMade().series.find(({ record }) => record.series.id === 'hill-bowl')!;
+
+  it('joins every table at 60 °C, and none of those that it did not run', () => {
+    expect(compared.bridges!.map(({ outcome }) => outcome)).toEqual(Array(6).fill('joint'));
+    const joined = compared.standings.filter((one) => joinsOf(one, compared.bridges!).length > 0);
+    expect(joined.map(({ quantity, at, oil }) => `${quantity} ${String(at.sump_K)} ${oil}`)).toEqual(
+      Array(6).fill('spin-power 333.15 O1'),
+    );
+  });
+
+  it('holds the thin bowl to its own baseline: what was planted lies inside the interval', () => {
+    const [thin, pressed] = ['P5', 'P0'].map((article) => cellTruth({ article, oil: 'O1', fill_L: 2.4 }).spin60_W[3]!);
+    const [low, high] = compared.effects.find((e) => e.cell.article === 'P5' && main(e))!.interval;
+    expect(thin! - pressed!).toBeGreaterThan(low);
+    expect(thin! - pressed!).toBeLessThan(high);
   });
 });
