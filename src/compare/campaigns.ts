@@ -82,14 +82,16 @@ export function withinCampaigns(time: TimeBase, reduced: readonly Reduced[]): Ti
  */
 export function shiftScatter(of: {
   readonly first: Celled | null;
-  readonly own: Celled | null;
+  /** Asked only where nothing else tells. */
+  readonly own: () => Celled | null;
   readonly lab: number | null;
   readonly isBase: (cell: Cell) => boolean;
   readonly causes: ReadonlyMap<string, Cause>;
 }): { readonly s: number; readonly dof: number } | null {
-  const { first, own, lab } = of;
+  const { first, lab } = of;
   if (first?.repeatability != null) return first.repeatability;
   if (lab !== null) return { s: lab, dof: Infinity };
+  const own = of.own();
   const [before, after] = [first, own].map((celled) =>
     celled?.unranked === null ? celled.cells.find(({ cell }) => of.isBase(cell)) : undefined,
   );

@@ -91,7 +91,7 @@ export function celledSeries(
     if (others.length === 0) return { bridges: [], tables: [finished(first, celledOf(first, [firstCampaign]))] };
     const before = celledOf(first, [firstCampaign]);
     const judged = others.map(({ campaign, own }) => {
-      const after = celledOf(own, [campaign.id]);
+      const after = (): Celled | null => celledOf(own, [campaign.id]);
       const scatter = shiftScatter({
         ...{ first: before, own: after, isBase, causes: table, lab: labScatter(group, record) },
       });
@@ -108,7 +108,7 @@ export function celledSeries(
       bridges,
       tables: [
         finished(main, celled && withCampaigns(celled, { bridges: joined, isBase })),
-        ...judged.filter(({ bridge }) => bridge.outcome === 'separate').map(({ own, after }) => finished(own, after)),
+        ...judged.filter(({ bridge }) => bridge.outcome === 'separate').map(({ own, after }) => finished(own, after())),
       ],
     };
   });
