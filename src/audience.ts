@@ -36,12 +36,14 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   const claimsNote = record.claimsNote?.shownTo === 'public' ? record.claimsNote : null;
   const hidden = [...heldBack, ...missing(record.articles, articles), ...missing(record.oils, oils)];
   const claims = claimsNote === null ? [] : openClaims(record.claims, hidden);
+  const written = openWords(record, hidden, claimsNote !== null);
   const claimIds = new Set(claims.map((c) => c.id));
   const files = new Set([
     ...[...articles.values(), ...oils.values(), ...runs, record.series].map((n) => n.file),
     ...runs.flatMap((r) => record.logs.get(r.id)?.file ?? []),
     ...runs.flatMap((r) => captionsOf(r)),
     ...(record.rig.shownTo === 'public' ? [record.rig.file] : []),
+    ...written.parts.flatMap(({ file, pins }) => [file, ...(pins === null ? [] : [pins.file])]),
     ...(record.plan?.shownTo === 'public' ? [record.plan.file] : []),
     ...(claimsNote === null ? [] : [claimsNote.file]),
   ]);
@@ -58,13 +60,19 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     record: {
       ...record,
       series: openCampaigns(record.series, runs, naming(new Set(hidden))),
-      ...{ articles, oils, runs, claims, claimsNote, ...openAmendments(record, new Set(hidden)) },
+      ...{ articles, oils, runs, claims, claimsNote, ...openAmendments(record, new Set(hidden)), ...written },
       logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
     },
     findings: findings.filter(isShown).map(strictly),
     held: {
       runs: record.runs.length - runs.length,
-      notes: record.articles.size - articles.size + record.oils.size - oils.size,
+      notes:
+        record.articles.size -
+        articles.size +
+        record.oils.size -
+        oils.size +
+        record.parts.length -
+        written.parts.length,
       claims: record.claims.length - claims.length,
     },
     stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !isOurs(f)),
@@ -95,6 +103,27 @@ function openAmendments({ corrections, objections }: SeriesRecord, hidden: Reado
         o.shownTo === 'public' &&
         !names([o.text, o.answer ?? '', o.reply ?? '', o.body, ...o.about, ...o.by].join(' ')),
     ),
+  };
+}
+
+/** Parts that are out and pinned, and questions; none that names what is held back. */
+function openWords({ parts, questions }: SeriesRecord, hidden: readonly string[], register: boolean) {
+  const names = naming(new Set(hidden));
+  return {
+    parts: parts.filter(
+      (part) =>
+        part.shownTo === 'public' &&
+        part.status !== 'draft' &&
+        part.pins !== null &&
+        !names(
+          [part.title, part.summary, part.why ?? '', part.body, ...part.answers.flatMap(({ by }) => by)].join(' '),
+        ),
+    ),
+    questions: register
+      ? questions.filter(
+          (q) => !names([q.text, q.dropped?.why ?? '', q.handedOn?.why ?? '', q.handedOn?.to ?? ''].join(' ')),
+        )
+      : [],
   };
 }
 

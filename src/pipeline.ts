@@ -20,6 +20,7 @@ import { flowFiles } from './outlets/flow-files.ts';
 import { ledgerJson } from './outlets/ledger-json.ts';
 import { placed } from './placed.ts';
 import { bookPages, seriesPages } from './report/pages.ts';
+import { partFindings } from './report/part-findings.ts';
 import type { Audience, SeriesInput } from './report/input.ts';
 import type { SiteFrame } from './report/frame.ts';
 import { siteFrame } from './report/site-frame.ts';
@@ -53,10 +54,12 @@ export function makeBook(input: {
   audience: Audience;
   remember?: Remember;
   tell?: (what: string) => void;
+  /** As it stood at the end of this day: runs made since and corrections published since are not there. For pins. */
+  asOf?: string;
 }): Made {
   const { files, media = [], audience, remember = afresh, tell = () => undefined } = input;
   tell('reading notes');
-  const notes = readNotes(files, input.media ?? null);
+  const notes = readNotes(files, input.media ?? null, later(files, input.media ?? null, input.asOf));
   if (notes.book === null) return { ...nothing, findings: inOrder(placed(notes.findings, files)) };
   const { book } = notes;
   const sums = new Map([...files, ...media].flatMap((f) => (f.sha256 === null ? [] : [[f.path, f.sha256] as const])));
@@ -65,21 +68,25 @@ export function makeBook(input: {
   const stops: Finding[] = [];
   const series: SeriesInput[] = [];
   const told = ({ shownTo }: { readonly shownTo: string }): boolean => audience === 'house' || shownTo === 'public';
-  for (const one of notes.series) {
-    tell(`${one.series.title}: logger files`);
-    const read = withLogs(one, files, remember);
-    const shown = audience === 'public' ? publicPart(read.record, read.findings) : { ...read, held: none, stops: [] };
+  for (const noted of notes.series) {
+    tell(`${noted.series.title}: logger files`);
+    const read = withLogs(noted, files, remember);
+    const whole = asItStood(read.record, input.asOf);
+    const shown =
+      audience === 'public' ? publicPart(whole, read.findings) : { ...read, record: whole, held: none, stops: [] };
     if (shown === null) continue;
     const record = { ...shown, record: amendedRecord(shown.record, shown.record.corrections, told) };
-    tell(`${one.series.title}: reducing ${record.record.runs.length} runs`);
+    tell(`${noted.series.title}: reducing ${record.record.runs.length} runs`);
     const kept = keptRun({ record: record.record, sums, audience, remember });
-    const how = { sums, rigShown: audience === 'house' || one.rig.shownTo === 'public', remember };
+    const how = { sums, rigShown: audience === 'house' || noted.rig.shownTo === 'public', remember };
     const made = reduced(record.record, how, kept);
     const reaches = reachesOf({
       ...{ record: record.record, derived: made.derived, how, kept },
       before: (without) => {
-        const noted = readNotes(files, input.media ?? null, without).series.find((s) => s.series.id === one.series.id);
-        const then = noted && withLogs(noted, files, remember);
+        const again = readNotes(files, input.media ?? null, without).series.find(
+          (s) => s.series.id === noted.series.id,
+        );
+        const then = again && withLogs(again, files, remember);
         return then === undefined
           ? null
           : audience === 'public'
@@ -90,10 +97,13 @@ export function makeBook(input: {
     const own = inOrder(placed([...record.findings, ...made.findings], files));
     findings.push(...own);
     stops.push(...record.stops);
-    series.push({
+    const one: SeriesInput = {
       ...{ book, ...made, sums, media: present, record: record.record },
       ...{ findings: own, held: record.held, audience, reaches },
-    });
+    };
+    const said = partFindings(one);
+    findings.push(...said);
+    series.push({ ...one, findings: inOrder([...own, ...said]) });
   }
   tell('writing pages');
   const all = inOrder(placed(findings, files));
@@ -108,6 +118,28 @@ export function makeBook(input: {
     ledgers: series.map((s) => s.ledger),
     series,
     findings: inOrder([...all, ...placed(stops, files)]),
+  };
+}
+
+/** Corrections that did not hold yet on that day. */
+const later = (files: readonly SourceFile[], media: readonly MediaFile[] | null, day: string | undefined) =>
+  new Set(
+    day === undefined
+      ? []
+      : readNotes(files, media).series.flatMap(({ corrections }) =>
+          corrections.flatMap(({ id, publishedOn }) => (publishedOn > day ? [id] : [])),
+        ),
+  );
+
+function asItStood(record: SeriesRecord, day: string | undefined): SeriesRecord {
+  if (day === undefined) return record;
+  const runs = record.runs.filter(({ started }) => started.slice(0, 10) <= day);
+  const there = new Set(runs.map(({ id }) => id));
+  return {
+    ...record,
+    runs,
+    logs: new Map([...record.logs].filter(([id]) => there.has(id))),
+    corrections: record.corrections.filter(({ publishedOn }) => publishedOn <= day),
   };
 }
 

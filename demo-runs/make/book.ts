@@ -1,7 +1,7 @@
 export const bookText = `---
 name: The Quillstone book
 lab: Quillstone Axle Room
-hook: "Two bowls, the same oil, the same level: how many watts is a shape worth?"
+hook: "In Part 4 we were wrong about the tray; how a reader noticed"
 contact: corrections@quillstone.example
 address: https://quillstone.example
 path-prefix: /

@@ -97,7 +97,70 @@ ${['P1, fill: 3.59 L', 'P2, fill: 2.40 L', 'P3, fill: 2.40 L', 'P4, fill: 2.40 L
         at: { wheel-speed: 290 rpm, sump: 60 °C }
 `,
   )
-  .join('')}shown-to: public
+  .join('')}questions:
+  - id: Q-1
+    text: "Where does the oil stand, and does it reach the pinion?"
+    raised-by: house
+    raised-on: 2026-02-27
+    kind: flow
+  - id: Q-2
+    text: "Does a fuller bowl run hotter?"
+    raised-by: operator
+    raised-on: 2026-02-24
+    kind: heat
+  - id: Q-3
+    text: "Does the shape of a part move the oil elsewhere?"
+    raised-by: house
+    raised-on: 2026-03-10
+    kind: flow
+  - id: Q-4
+    text: "Does less splash leave the pinion bearing short?"
+    raised-by: reader
+    raised-on: 2026-03-14
+    kind: flow
+  - id: Q-5
+    text: "What do the shapes and the litres take to turn, at three temperatures and with two oils?"
+    raised-by: house
+    raised-on: 2026-03-24
+    kind: loss
+  - id: Q-6
+    text: "Is 28 W worth anything?"
+    raised-by: operator
+    raised-on: 2026-04-29
+    kind: cost
+  - id: Q-7
+    text: "How fast does each heat up under load, and how much does it shed?"
+    raised-by: house
+    raised-on: 2026-04-30
+    kind: heat
+  - id: Q-8
+    text: "Why does the catch tray look so good, with no more surface than the plain bowl?"
+    raised-by: house
+    raised-on: 2026-06-19
+    kind: heat
+  - id: Q-9
+    text: "Does the pinion still get its oil with the nose up?"
+    raised-by: operator
+    raised-on: 2026-03-18
+    kind: flow
+  - id: Q-10
+    text: "Does any of them wear the gears?"
+    raised-by: reader
+    raised-on: 2026-07-01
+    kind: wear
+    handed-on: { on: 2026-08-11, to: "whoever can run hundreds of hours", why: "no run here is longer than two and a half hours under load" }
+  - id: Q-11
+    text: "Is a second bowl from the same shelf the same bowl?"
+    raised-by: reader
+    raised-on: 2026-05-20
+    kind: other
+  - id: Q-12
+    text: "What happens in frost?"
+    raised-by: operator
+    raised-on: 2026-03-12
+    kind: loss
+    dropped: { on: 2026-08-11, why: "the bench cannot be cooled below 15 °C; the oil sheet says what the oil does there, and no run stands behind it" }
+shown-to: public
 ---
 All but the last were written down before the first run: the supplier's from the leaflet that came with the deep bowl, the operator's and the reader's from letters, the rest by the house at the bench table on the Friday before. The smallest difference that matters was agreed with whoever put the claim, and where they named none any difference counts.
 

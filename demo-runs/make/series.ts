@@ -45,6 +45,11 @@ duty:
   consumption: 62 kWh/100 km
   trip-scatter: 4 %
   mix: [{ share: 30 %, speed: 15 km/h }, { share: 50 %, speed: 30 km/h }, { share: 20 %, speed: 45 km/h }]
+not-tested:
+  - "wear and life: no run is long enough"
+  - "cold starts: the bench cannot be cooled"
+  - "towing, and roads of any kind"
+  - "a second sample of any article"
 shown-to: public
 ---
 The town of Osmerfell runs six converted minibuses between the station and the upper quarter, all day, with 22 kW at the wheels on the long climb. Their operator, the Osmerfell Hill Shuttle, asked whether one of the roomier bowls on offer would save current or only cost oil. The axle is a plain hypoid beam axle with a bolted bowl.

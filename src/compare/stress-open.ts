@@ -98,7 +98,7 @@ const openedSeries = ({ series }: StressInput): Series => ({
   ...{ id: '', format: 1, title: '', summary: '', question: '', started: '', licence: '', conflicts: '' },
   reference: { ...series.reference, sump_K: [], airflow_m_s: null },
   agreement: { withinOne_ratio: 1, kappa: 1 },
-  ...{ margins: null, cautionsBy: null, duty: null },
+  ...{ margins: null, cautionsBy: null, notTested: [], duty: null },
   ...{ file: '', shownTo: 'house', body: '', places: new Map(), typed: new Map() },
 });
 

@@ -26,7 +26,7 @@ export function reachOf(correction: Correction, before: State, after: State): Re
   return {
     correction,
     figures,
-    intervalsOnly: pairs.filter((p) => !moved.has(p.id) && !sameInterval(p.before!, p.after!)).length,
+    intervals: pairs.flatMap(({ id, before: b, after: a }) => (moved.has(id) || sameInterval(b!, a!) ? [] : [id])),
     runs: [...new Set(figures.flatMap(({ before: b, after: a }) => (a ?? b)!.subject.run ?? []))],
     claims: before.compared.claims.flatMap(({ claim, word }) => {
       const now = after.compared.claims.find((c) => c.claim === claim)?.word;

@@ -16,6 +16,8 @@ import {
   text,
   words,
 } from './fields.ts';
+import { question } from './questions.ts';
+import { questionLeftOut } from './texts-parts.ts';
 import { fillVolume, outputSpeed, sumpTemperature, tilt } from './plan.ts';
 
 export const claimLeftOut = 'This claim is left out; the others stand.';
@@ -90,6 +92,10 @@ const claim = group(
 
 /** `claims.md` */
 export const claimsKind = group({
+  questions: optional(
+    list(part(questionLeftOut, question)),
+    'What was asked; parts put them and answer them, and what is open is carried on.',
+  ),
   claims: required(
     list(part(claimLeftOut, claim), 1),
     'A claim with its rule and its date can be refuted by its runs; one without cannot.',

@@ -2,6 +2,7 @@ import type { Finding, Reading } from '../finding/finding.ts';
 import type { Quantity } from '../quantity/quantity.ts';
 import type { Claim, ClaimQuantity, Clause } from '../trial/claim.ts';
 import type { NoteHead } from '../trial/note.ts';
+import type { Question } from '../trial/part.ts';
 import { bannedInClaims, tellWord } from './banned-words.ts';
 import { claimLeftOut, claimsKind, conditionsOf, overrideLeftOut, thresholds } from './claim-fields.ts';
 import type { ValuesOf } from './fields.ts';
@@ -9,11 +10,13 @@ import { kept } from './flow.ts';
 import { placeOf } from './gather.ts';
 import { type Node, type Note, nodeAt } from './note.ts';
 import { leftOut } from './read.ts';
+import { toQuestion } from './questions.ts';
 import { type Into, quantityOf } from './read-value.ts';
 import { readRecord, tellAt } from './record.ts';
 import { neededFor } from './texts-check.ts';
 import * as say from './texts-claims.ts';
 import { both } from './texts-fields.ts';
+import { questionLeftOut, questionTwice } from './texts-parts.ts';
 
 type ClaimValues = NonNullable<ValuesOf<typeof claimsKind.fields>['claims'][number]>;
 type ClauseValues = NonNullable<ClaimValues['clauses']>[number];
@@ -34,6 +37,7 @@ export interface ClauseNote extends Pick<Clause, 'quantity' | 'direction' | 'thr
 }
 
 export interface ClaimsNote extends NoteHead {
+  readonly questions: readonly Question[];
   readonly claims: readonly ClaimNote[];
 }
 
@@ -41,7 +45,17 @@ export interface ClaimsNote extends NoteHead {
 export function readClaims(note: Note): Reading<ClaimsNote> {
   const read = readRecord(claimsKind, note, (v, head, into): ClaimsNote => {
     const claims = kept(v.claims, 'claims', claimLeftOut, into, (one, path) => toClaim(one, path, { head, into }));
-    return { ...head, claims };
+    const questions = kept(
+      v.questions,
+      'questions',
+      questionLeftOut,
+      into,
+      (one, path, before: readonly Question[]) => {
+        if (before.some(({ id }) => id === one.id)) tellAt(into, `${path}.id`, questionTwice(one.id));
+        return toQuestion(one, path, { head, into });
+      },
+    );
+    return { ...head, claims, questions };
   });
   return { ...read, findings: ofClaims(read.findings, note) };
 }
@@ -155,6 +169,7 @@ function ofClaims(findings: readonly Finding[], note: Note): Finding[] {
   return findings.map((f) => {
     const offset = (note.starts[f.place.line - 1] ?? 0) + f.place.column - 1;
     const at = starts.findLastIndex((start) => start <= offset);
+    if (list !== undefined && offset >= list.span.offset + list.span.length) return f;
     const id = items[at] && nodeAt(items[at], 'id');
     if (at < 0) return f;
     return { ...f, about: { ...f.about, claim: id?.kind === 'text' ? id.text : '' } };

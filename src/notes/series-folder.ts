@@ -10,6 +10,7 @@ import { readArticle } from './article.ts';
 import { withFlow } from './check-flow.ts';
 import { checkClaims } from './check-claims.ts';
 import { checkAmendments, parted, standingCorrections } from './check-amendments.ts';
+import { readParts } from './check-parts.ts';
 import { checkRuns } from './check-runs.ts';
 import { checkPlan, checkSeries, namesOf, withLevelTables } from './check-series.ts';
 import { type ClaimsNote, readClaims } from './claims.ts';
@@ -79,6 +80,8 @@ export function readSeriesFolder(
     note?.ok && series.ok
       ? checkClaims(note.value, { known, runs: namesOf(runs), series: series.value, plan: standing })
       : { claims: [], findings: [] };
+  const questions = note?.ok ? note.value.questions : [];
+  const parts = readParts(files, { folder, questions });
 
   const findings = [
     ...withEffect([...series.findings, ...rig.findings, ...whole], say.seriesLeftOut, about),
@@ -88,6 +91,7 @@ export function readSeriesFolder(
     ...ofThings(oils, checked.needed.oils, 'oil', folder),
     ...checked.findings,
     ...withEffect([...(note?.findings ?? []), ...claims.findings], claimsLeftOut, about),
+    ...parts.findings,
     ...checkAmendments(amendments, { runs, rig: rig.ok ? rig.value : null, folder, taken }),
     ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
     ...unread(files, runs, folder),
@@ -99,7 +103,7 @@ export function readSeriesFolder(
       ...{ series: series.value, rig: rig.value, plan: standing, runs: checked.runs, findings },
       ...{ articles: articles.records, oils: oils.records },
       ...{ claims: claims.claims, claimsNote: note?.ok ? headOnly(note.value) : null },
-      ...{ corrections: standingCorrections(corrections, runs), objections },
+      ...{ corrections: standingCorrections(corrections, runs), objections, parts: parts.parts, questions },
     },
     findings,
   };
@@ -109,7 +113,8 @@ const isError = (f: Finding): boolean => f.level === 'error';
 
 /** The words under the claims; each claim carries its own text and place, so that one held back takes all of it along. */
 function headOnly({ file, shownTo, body, places, typed }: ClaimsNote): NoteHead {
-  const own = <T>(map: ReadonlyMap<string, T>) => new Map([...map].filter(([path]) => !path.startsWith('claims')));
+  const own = <T>(map: ReadonlyMap<string, T>) =>
+    new Map([...map].filter(([path]) => !/^(?:claims|questions)/.test(path)));
   return { file, shownTo, body, places: own(places), typed: own(typed) };
 }
 

@@ -163,6 +163,10 @@ export const seriesKind = group({
     ),
     'Later times at which the baseline was run again, before anything else.',
   ),
+  'not-tested': optional(
+    list(text('"wear: nothing ran long enough"')),
+    'What this series does not look at, each with its reason; reports print it.',
+  ),
   'cautions-by': optional(text('workshop procedure 12'), 'Whose cautions the lab works by.'),
   ...headFields,
 });
@@ -221,5 +225,6 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
       refit_Nm: v['repeat-rule']?.['refit-torque'].value ?? null,
       cautionsBy: v['cautions-by'],
       ...campaignsOf(v.campaigns, v.started, into),
+      notTested: v['not-tested'] ?? [],
     };
   });

@@ -8,6 +8,8 @@ import { figureWords } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText, wholeOf } from './digits.ts';
 import type { Block, Page, Section, Span, TableRow } from './page.ts';
+import { questionLink } from './asks-view.ts';
+import { partPath, partsOf } from './parts-view.ts';
 import { runLink } from './run-parts.ts';
 import {
   capital,
@@ -114,7 +116,7 @@ function changeSpans(view: View, change: Correction['changes'][number]): Span[] 
     : [...whose, `, ${change.channel ?? 'every channel'}: ${change.typed.replace(/^-|(?<= )-/, '−')}`];
 }
 
-function reachFacts(view: View, { claims, runs, figures, intervalsOnly }: Reach<Figure>) {
+function reachFacts(view: View, { claims, runs, figures, intervals }: Reach<Figure>) {
   const held = claimsOf(view);
   const words = claims.flatMap(({ id, before, after }): Span[][] => {
     const one = held.find(({ claim }) => claim.id === id);
@@ -134,7 +136,7 @@ function reachFacts(view: View, { claims, runs, figures, intervalsOnly }: Reach<
     [
       'Figures that moved',
       [
-        `${numberText(figures.length, 0)}${intervalsOnly === 0 ? '' : `; the intervals of ${numberText(intervalsOnly, 0)} others moved, and their values did not, since they share a cause with what was corrected`}`,
+        `${numberText(figures.length, 0)}${intervals.length === 0 ? '' : `; the intervals of ${numberText(intervals.length, 0)} others moved, and their values did not, since they share a cause with what was corrected`}`,
       ],
     ],
   ] as const;
@@ -231,6 +233,10 @@ export function refSpan(view: View, id: string): Span {
   if (view.oils.has(id)) return link(`${view.base}oils/${id}/`, id);
   if ([...shownCorrections(view), ...shownObjections(view)].some((one) => one.id === id))
     return link(`${amendsPath(view)}#${id}`, id);
+  const part = partsOf(view).find((one) => one.id === id);
+  if (part !== undefined) return link(partPath(view, part), `Part ${numberText(part.number, 0)}`);
+  const question = view.input.record.questions.find((one) => one.id === id);
+  if (question !== undefined) return questionLink(view, question);
   const figure = view.figureById.get(id);
   if (figure === undefined) return id;
   const { page, anchor } = workingPath(figure, view.series.id);

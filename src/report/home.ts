@@ -1,6 +1,9 @@
 import { sectionDrawing } from './article-drawing.ts';
 import type { BookInput } from './input.ts';
-import type { Page, Section, Span } from './page.ts';
+import { correctionLink, shownCorrections } from './amended.ts';
+import { dateWords } from './dates.ts';
+import type { Block, Page, Section, Span } from './page.ts';
+import { isOut, partName, partPath, partsOf, statusWords } from './parts-view.ts';
 import { claimStory } from './claims.ts';
 import { link, listOf, prose, section } from './spans.ts';
 import { besideTheLead, standingOneLine } from './series-words.ts';
@@ -33,6 +36,27 @@ export function homePage({ book }: BookInput, views: readonly View[]): Page {
   };
 }
 
+/** The newest parts and the newest correction: a reader who comes back looks there first. */
+function partsBlock(view: View): Block | null {
+  const parts = partsOf(view).filter(isOut).reverse();
+  const correction = shownCorrections(view).at(-1);
+  const items = [
+    ...parts
+      .slice(0, 3)
+      .map((part): Span[] => [link(partPath(view, part), partName(part)), `, ${statusWords(part)}. ${part.summary}`]),
+    ...(correction === undefined
+      ? []
+      : [
+          [
+            `Corrected on ${dateWords(correction.publishedOn)}: `,
+            correctionLink(view, correction.id),
+            `. ${correction.what}`,
+          ],
+        ]),
+  ];
+  return items.length === 0 ? null : listOf(items);
+}
+
 function seriesSection(view: View, first: boolean): Section {
   const { series } = view;
   const baseline = view.articles.get(series.baseline.article);
@@ -47,6 +71,7 @@ function seriesSection(view: View, first: boolean): Section {
       prose(series.question),
       first ? null : prose(...standingOneLine(view)),
       story === null ? null : prose(...story),
+      partsBlock(view),
       prose(
         'Read ',
         toSeries,

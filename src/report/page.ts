@@ -18,6 +18,10 @@ export type PageKind =
   | 'stress'
   | 'own-axle'
   | 'amends'
+  | 'part'
+  | 'asks'
+  | 'not-looked-at'
+  | 'usual-objections'
   | 'article'
   | 'oil'
   | 'rig'
@@ -95,7 +99,12 @@ export type Span =
 export type Block =
   | { readonly kind: 'prose'; readonly text: readonly Span[] }
   /** Words of a note: CommonMark, raw HTML shown as text; rendered by the host. */
-  | { readonly kind: 'words'; readonly markdown: string }
+  | {
+      readonly kind: 'words';
+      readonly markdown: string;
+      /** What stands in place of a link of the house's own, by its address: a figure, a word, a name. */
+      readonly refs?: Readonly<Record<string, readonly Span[]>>;
+    }
   | { readonly kind: 'list'; readonly items: readonly (readonly Span[])[] }
   | { readonly kind: 'table'; readonly table: Table }
   | { readonly kind: 'chart'; readonly chart: Chart }

@@ -1,6 +1,7 @@
 import { methods } from '../derive/methods.ts';
 import { allRelations, chapters } from '../physics/all.ts';
 import { amendsPage, hasAmends } from './amends.ts';
+import { asksPage } from './asks.ts';
 import { articlePage } from './article.ts';
 import { cardPages } from './cards.ts';
 import { cautionsPage } from './cautions-page.ts';
@@ -17,11 +18,14 @@ import { ledgerPage } from './ledger-page.ts';
 import { methodChapter } from './method-chapter.ts';
 import { methodPage } from './method.ts';
 import { sourcesPage } from './method-sources.ts';
+import { notLookedAtPage } from './not-looked-at.ts';
 import { notModelledPage } from './not-modelled.ts';
 import { oilPage } from './oil.ts';
 import { ownAxlePage } from './own-axle.ts';
 import type { Page } from './page.ts';
 import { pairsOf } from './pairs.ts';
+import { partPage } from './part.ts';
+import { partsOf } from './parts-view.ts';
 import { planPage } from './plan.ts';
 import { rigPage } from './rig.ts';
 import { runPages } from './runs.ts';
@@ -30,6 +34,7 @@ import { pairPage } from './side-by-side.ts';
 import { sideBySidePage } from './side-by-side-list.ts';
 import { standingPage } from './standing.ts';
 import { hasStress, stressPage } from './stress.ts';
+import { usualObjectionsPage } from './usual-objections.ts';
 import { viewOf, type View } from './view.ts';
 import { wordsPage } from './words.ts';
 import { workingPages } from './working.ts';
@@ -44,6 +49,10 @@ export function seriesPages(input: SeriesInput): readonly Page[] {
     ...(claimsOf(view).length === 0 ? [] : [claimsPage(view)]),
     ...(hasStress(view) ? [stressPage(view)] : []),
     ...(hasAmends(view) ? [amendsPage(view)] : []),
+    ...partsOf(view).map((part) => partPage(view, part)),
+    ...(view.input.record.questions.length === 0 ? [] : [asksPage(view)]),
+    notLookedAtPage(view),
+    usualObjectionsPage(view),
     ...[ownAxlePage(view)].filter((page) => page !== null),
     ...[...view.articles.values()].map((article) => articlePage(view, article)),
     ...[...view.oils.values()].map((oil) => oilPage(view, oil)),

@@ -1,3 +1,6 @@
+import type { Part } from '../trial/part.ts';
+import { hasAmends } from './amends.ts';
+import { asksPath } from './asks-view.ts';
 import { articleSpan } from './cite.ts';
 import { claimsList } from './claims.ts';
 import { claimsTitle } from './claim-words.ts';
@@ -7,6 +10,8 @@ import { flowMenu } from './flow-menu.ts';
 import { heatChart } from './heat-chart.ts';
 import { noteSection } from './note-fields.ts';
 import type { MarginNote, Page, Span } from './page.ts';
+import { movedIn } from './part.ts';
+import { partName, partPath, partsOf, statusWords } from './parts-view.ts';
 import { notCounted } from './run-parts.ts';
 import { capital, counts, facts, link, listOf, listed, prose, section } from './spans.ts';
 import { standingChart } from './standing-chart.ts';
@@ -63,6 +68,7 @@ export function seriesPage(view: View): Page {
             ],
             [sureNote(view, main)],
           ),
+      partsSection(view),
       list === null
         ? null
         : section('found', 'What was found', [prose(...(main ? standingSentence(view, main) : [])), list]),
@@ -123,6 +129,40 @@ export function seriesPage(view: View): Page {
   };
 }
 
+/** The instalments, the newest first. */
+function partsSection(view: View) {
+  const parts = partsOf(view);
+  if (parts.length === 0) return null;
+  return section(
+    'parts',
+    `${capital(counts(parts.length, 'part'))} so far`,
+    [
+      listOf(
+        [...parts]
+          .reverse()
+          .map((part): Span[] => [
+            link(partPath(view, part), partName(part)),
+            `, ${statusWords(part)}. ${part.summary}`,
+            ...movedWords(view, part),
+          ]),
+      ),
+    ],
+    [
+      {
+        name: 'Asked.',
+        text: ['Questions are carried from part to part: ', link(asksPath(view), 'asks'), '.'],
+      },
+    ],
+  );
+}
+
+const movedWords = (view: View, part: Part): Span[] => {
+  const n = movedIn(view, part).length;
+  return n === 0
+    ? []
+    : [' ', link(`${partPath(view, part)}#then-and-now`, `${capital(counts(n, 'thing'))} said there moved since`), '.'];
+};
+
 function sheetsSection(view: View) {
   const { base } = view;
   const out = view.runs.filter((run) => notCounted(view, run) !== null).length;
@@ -174,6 +214,16 @@ function sheetsSection(view: View) {
           sheet('runs/', counts(view.runs.length, 'run')),
           out === 0 ? '' : `; ${counts(out, 'gives', 'give')} no figures`,
         ].filter((s) => s !== ''),
+      ],
+      [
+        'Asked',
+        [
+          ...(view.input.record.questions.length === 0 ? [] : [sheet('asks/', 'Asks'), ', ']),
+          sheet('not-looked-at/', 'not looked at'),
+          ', ',
+          sheet('usual-objections/', 'usual objections'),
+          ...(hasAmends(view) ? [', ', sheet('amends/', 'amends')] : []),
+        ],
       ],
       ['Figures', [sheet('ledger/', 'Ledger')]],
       ['Findings', [sheet('checks/', 'What the checks found')]],

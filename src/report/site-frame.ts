@@ -1,6 +1,7 @@
 import { claimsAmong } from './claims-view.ts';
 import type { NavLink, SiteFrame } from './frame.ts';
 import { flowMenu } from './flow-menu.ts';
+import { partsAmong } from './parts-view.ts';
 import type { SeriesInput } from './input.ts';
 import type { Book } from '../trial/book.ts';
 
@@ -34,9 +35,11 @@ function seriesLinks(input: SeriesInput): readonly NavLink[] {
     note !== null && (audience === 'house' || note.shownTo === 'public');
   return [
     { text: series.title, to: base },
+    ...(partsAmong(input).length === 0 ? [] : [{ text: 'Parts', to: `${base}#parts` }]),
     { text: 'Standing', to: `${base}standing/` },
     ...(claimsAmong(input).length === 0 ? [] : [{ text: 'Claims', to: `${base}claims/` }]),
     ...(input.stress.claims.length + input.stress.steps.length === 0 ? [] : [{ text: 'Stress', to: `${base}stress/` }]),
+    ...(record.questions.length === 0 ? [] : [{ text: 'Asks', to: `${base}asks/` }]),
     ...(amendsShown(input) ? [{ text: 'Amends', to: `${base}amends/` }] : []),
     ...(input.ownAxle === null || !shown(rig) ? [] : [{ text: 'Own axle', to: `${base}own-axle/` }]),
     { text: 'Runs', to: `${base}runs/` },

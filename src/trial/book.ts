@@ -84,4 +84,6 @@ export interface Series extends NoteHead {
   readonly cautionsBy: string | null;
   /** Later campaigns, in order of their days; absent where all runs are of one. */
   readonly campaigns?: readonly Campaign[];
+  /** What the series does not look at, as it says. */
+  readonly notTested: readonly string[];
 }

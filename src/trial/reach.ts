@@ -13,8 +13,8 @@ export interface Reach<F> {
   readonly correction: Correction;
   /** Figures whose value, bound or word moved. */
   readonly figures: readonly Moved<F>[];
-  /** How many more have the same value in another interval, since they share a cause with what was corrected. */
-  readonly intervalsOnly: number;
+  /** Ids of figures that have the same value in another interval, since they share a cause with what was corrected. */
+  readonly intervals: readonly string[];
   readonly runs: readonly string[];
   readonly claims: readonly { readonly id: string; readonly before: ClaimWord; readonly after: ClaimWord }[];
 }

@@ -6,6 +6,7 @@ import type { Finding } from '../finding/finding.ts';
 import type { Log } from './log.ts';
 import type { NoteHead } from './note.ts';
 import type { Oil } from './oil.ts';
+import type { Part, Question } from './part.ts';
 import type { Plan } from './plan.ts';
 import type { Rig } from './rig.ts';
 import type { Run } from './run.ts';
@@ -25,6 +26,10 @@ export interface SeriesRecord {
   /** By the day they were published; all of them hold. */
   readonly corrections: readonly Correction[];
   readonly objections: readonly Objection[];
+  /** By number. */
+  readonly parts: readonly Part[];
+  /** In the order of `claims.md`. */
+  readonly questions: readonly Question[];
   /** By run id; a run whose log could not be read is absent. */
   readonly logs: ReadonlyMap<string, Log>;
   readonly findings: readonly Finding[];

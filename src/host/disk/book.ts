@@ -7,7 +7,7 @@ import type { MediaFile, SourceFile } from '../../trial/series.ts';
 const passedOver = new Set(['node_modules', '_site', 'dist', 'make']);
 
 /** Extensions a book is read from. */
-const read = /\.(md|csv|tsv|txt|log|dat|vtt)$/i;
+const read = /\.(md|csv|tsv|txt|log|dat|vtt|pins)$/i;
 
 /** Pictures and clips, of kinds that are shown and of kinds that are only named in a finding. */
 const media =

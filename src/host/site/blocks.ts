@@ -99,7 +99,7 @@ export function blockView(block: Block, at: BlocksAt): BlockView {
     case 'notice':
       return { ...block, text: spans(block.text) };
     case 'words':
-      return { kind: 'html', html: wordsToHtml(block.markdown) };
+      return { kind: 'html', html: wordsToHtml(block.markdown, mapped(block.refs ?? {}, spans)) };
     case 'list':
       return { kind: 'list', items: block.items.map(spans) };
     case 'table':
@@ -160,6 +160,9 @@ export const tableView = (table: Table, spans: SpansOf): TableView => ({
     })),
   })),
 });
+
+const mapped = (refs: Readonly<Record<string, readonly Span[]>>, spans: SpansOf) =>
+  Object.fromEntries(Object.entries(refs).map(([href, of]) => [href, spans(of)]));
 
 /** Length of a bar beside its number, out of 100. */
 function share(cell: readonly Span[]): number | null {

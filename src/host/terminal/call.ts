@@ -14,9 +14,12 @@ export interface Call {
   readonly cards: boolean;
   readonly all: boolean;
   readonly series: string | null;
+  /** A part (pin), and whether it is written. */
+  readonly part: string | null;
+  readonly write: boolean;
 }
 
-const commands = ['check', 'build', 'preview', 'print', 'help', 'version'] as const;
+const commands = ['check', 'build', 'preview', 'print', 'pin', 'help', 'version'] as const;
 type Command = (typeof commands)[number];
 
 const options = {
@@ -27,6 +30,8 @@ const options = {
   cards: { type: 'boolean', default: false },
   all: { type: 'boolean', default: false },
   series: { type: 'string' },
+  part: { type: 'string' },
+  write: { type: 'boolean', default: false },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', short: 'v', default: false },
 } as const;
@@ -37,6 +42,7 @@ const taken: Readonly<Record<Command, readonly string[]>> = {
   build: ['out', 'public', 'json'],
   preview: ['port', 'public'],
   print: ['cards', 'series', 'out', 'all'],
+  pin: ['part', 'series', 'write'],
   help: Object.keys(options),
   version: Object.keys(options),
 };
@@ -78,6 +84,8 @@ export function callOf(argv: readonly string[]): Call | string {
     cards: values.cards === true,
     all: values.all === true,
     series: typeof values.series === 'string' ? values.series : null,
+    part: typeof values.part === 'string' ? values.part : null,
+    write: values.write === true,
   };
 }
 
@@ -85,7 +93,13 @@ const outOf = (command: string | undefined): string => (command === 'print' ? '_
 
 /** A value that an option may well be given. */
 const likely = (option: string, command: string | undefined): string =>
-  option === 'out' ? outOf(command) : option === 'port' ? options.port.default : 'hill-bowl';
+  option === 'out'
+    ? outOf(command)
+    : option === 'port'
+      ? options.port.default
+      : option === 'part'
+        ? '4-uphill'
+        : 'hill-bowl';
 
 const isCommand = (word: string): word is Command => (commands as readonly string[]).includes(word);
 

@@ -2,6 +2,7 @@
 import { build } from './build.ts';
 import { callOf } from './call.ts';
 import { check } from './check.ts';
+import { pin } from './pin.ts';
 import { preview } from './preview.ts';
 import { print } from './print.ts';
 import { fault, isOutside, usage, version } from './words.ts';
@@ -26,6 +27,8 @@ async function main(argv: readonly string[]): Promise<number> {
       return build(call);
     case 'preview':
       return preview(call);
+    case 'pin':
+      return pin(call);
     case 'print':
       return print(call);
   }

@@ -6,6 +6,7 @@ export const usage = `Usage
   dipmark build   [folder] --public            only what is marked shown-to: public
   dipmark preview [folder] [--port 8080]       build, serve on this machine only, rebuild on save
   dipmark print   [folder] --cards             run cards of what the plan still wants, to fill in by hand
+  dipmark pin     [folder] --part 4-uphill     keep what a part shows on its day; shown first, written with --write
 
 The folder is the one that holds book.md; without one, the folder you stand in.
 
@@ -13,7 +14,9 @@ Options
   --out        where the site or the cards go (build, print)
   --public     what strangers may see (check, build, preview)
   --json       findings as JSON on standard output, for other programs (check, build)
-  --series     of one series only (print)
+  --series     of one series only (print, pin)
+  --part       the part, by the name of its file (pin)
+  --write      write the pins for good (pin)
   --all        also of what is run already (print)
   --port       0 takes any free one (preview)
   --help, -h   this text

@@ -68,6 +68,7 @@ export const series: Series = {
   familyLevel: 0.05,
   refit_Nm: null,
   cautionsBy: 'Q. Longname',
+  notTested: [],
 };
 
 export const rig: Rig = {

@@ -250,6 +250,8 @@ export function input({
     claimsNote: null,
     corrections: [],
     objections: [],
+    parts: [],
+    questions: [],
     logs: new Map(),
     findings: [],
   };

@@ -1,0 +1,176 @@
+import type { Figure } from '../ledger/figure.ts';
+import { workingPath } from '../ledger/ids.ts';
+import { shortSum } from '../notes/pins.ts';
+import type { Part, Question } from '../trial/part.ts';
+import { correctionLink, shownReaches } from './amended.ts';
+import { claimPath, claimsOf } from './claims-view.ts';
+import { dateWords } from './dates.ts';
+import { wholeOf } from './digits.ts';
+import type { SeriesInput } from './input.ts';
+import type { Span } from './page.ts';
+import { link, verdict } from './spans.ts';
+import type { View } from './view.ts';
+
+/** A part is out when it says so and its figures are pinned; until then it is a draft, whatever it says. */
+export const isOut = (part: Part): boolean => part.status !== 'draft' && part.pins !== null;
+
+/** In their order, as these readers may see them. */
+export const partsAmong = ({ record, audience }: SeriesInput): readonly Part[] =>
+  record.parts.filter((part) => audience === 'house' || (isOut(part) && part.shownTo === 'public'));
+export const partsOf = (view: View): readonly Part[] => partsAmong(view.input);
+
+export const partPath = (view: View, { number }: Part): string => `${view.base}parts/${number.toFixed(0)}/`;
+export const partName = ({ number, title }: Part): string => `Part ${number.toFixed(0)}: ${title}`;
+export const partLink = (view: View, part: Part): Span => link(partPath(view, part), `Part ${part.number.toFixed(0)}`);
+
+export const statusWords = (part: Part): string =>
+  part.status === 'withdrawn'
+    ? 'withdrawn'
+    : isOut(part)
+      ? `out ${dateWords(part.published!)}`
+      : part.status === 'out'
+        ? 'out, not pinned'
+        : 'draft';
+
+/** What a part showed, and what stands today where it is something else. */
+export interface ThenNow {
+  readonly what: string;
+  readonly id: string;
+  readonly then: string;
+  /** Null where there is no such figure any more. */
+  readonly now: Span | null;
+  readonly why: readonly Span[];
+}
+
+export const textOfFigure = (figure: Figure): string => wholeOf(figure);
+
+export function figureSpan(view: View, figure: Figure, text = wholeOf(figure, view.withUs)): Span {
+  const { page, anchor } = workingPath(figure, view.series.id);
+  return { kind: 'figure', to: `${page}#${anchor}`, text, id: figure.id };
+}
+
+/** Null where the figure stands as it was shown. */
+export function movedFigure(view: View, part: Part, id: string): Omit<ThenNow, 'what'> | null {
+  const pin = part.pins?.figures.get(id);
+  if (pin === undefined) return null;
+  const figure = view.figureById.get(id);
+  if (figure !== undefined && textOfFigure(figure) === pin.shown) return null;
+  return {
+    id,
+    then: pin.shown,
+    now: figure === undefined ? null : figureSpan(view, figure),
+    why: whyFigure(view, part, id, figure),
+  };
+}
+
+/** Corrections published since, then the method, then the files; and where none of them tells, that. */
+function whyFigure(view: View, part: Part, id: string, figure: Figure | undefined): Span[] {
+  const since = laterReaches(view, part).filter(
+    ({ figures, intervals }) => figures.some((f) => f.id === id) || intervals.includes(id),
+  );
+  if (since.length > 0)
+    return since.flatMap(({ correction: c }): Span[] => [`${c.kind}: `, correctionLink(view, c.id), '. ']);
+  const then = part.pins!;
+  const now = view.input.ledger.methodVersion;
+  if (then.method !== now) return [`method: version ${then.method} then, ${now} now.`];
+  const runs = view.runs.filter(({ started }) => part.published !== null && started.slice(0, 10) > part.published);
+  if (runs.length > 0) return [runsSince(figure, runs)];
+  const files = figure !== undefined && inputsSum(figure) !== then.figures.get(id)?.inputs;
+  return [
+    files
+      ? 'input: it rests on other files than then, and no correction says why.'
+      : 'input: the series was set up otherwise then, and no correction says why.',
+  ];
+}
+
+/** More runs are no correction: what they bring is told as such. */
+function runsSince(figure: Figure | undefined, runs: View['runs']): string {
+  const own = runs.filter(({ file, log }) =>
+    (figure?.inputs ?? []).some((i) => i.file === file || (log !== null && i.file.endsWith(`/${log.file}`))),
+  );
+  return own.length > 0
+    ? `runs: ${own.map(({ id }) => id).join(', ')} ${own.length === 1 ? 'was' : 'were'} made since.`
+    : 'runs: others were made since, and their scatter is part of the ± here.';
+}
+
+/** Short sum of the files behind a figure, by their own sums. */
+export const inputsSum = ({ inputs }: Figure): string =>
+  shortSum(
+    inputs
+      .map(({ sha256 }) => sha256)
+      .sort()
+      .join(' '),
+  );
+
+export const laterReaches = (view: View, part: Part) =>
+  shownReaches(view).filter(({ correction }) => part.published !== null && correction.publishedOn > part.published);
+
+/** Null where the claim has the word that was shown. */
+export function movedClaim(view: View, part: Part, id: string): Omit<ThenNow, 'what'> | null {
+  const then = part.pins?.claims.get(id);
+  if (then === undefined) return null;
+  const held = claimsOf(view).find(({ claim }) => claim.id === id);
+  if (held?.judged.word === then) return null;
+  const since = laterReaches(view, part).filter(({ claims }) => claims.some((c) => c.id === id));
+  return {
+    id,
+    then,
+    now: held === undefined ? null : verdict(held.judged.word),
+    why:
+      since.length > 0
+        ? since.flatMap(({ correction: c }): Span[] => [`${c.kind}: `, correctionLink(view, c.id), '. '])
+        : [
+            part.pins!.method === view.input.ledger.methodVersion
+              ? 'input: the files or the rule of the claim are others than then, and no correction says why.'
+              : `method: version ${part.pins!.method} then, ${view.input.ledger.methodVersion} now.`,
+          ],
+  };
+}
+
+/** A question with the parts that put it and that answer it; parts that are not out count for nobody. */
+export interface Followed {
+  readonly question: Question;
+  readonly asked: Part | null;
+  readonly answered: { readonly part: Part; readonly by: readonly string[] } | null;
+}
+
+export function followed(view: View): readonly Followed[] {
+  const out = partsOf(view).filter((part) => isOut(part) && part.status !== 'withdrawn');
+  return view.input.record.questions.map((question) => {
+    const answering = out.find((part) => part.answers.some((a) => a.question === question.id));
+    return {
+      question,
+      asked: out.find((part) => part.asks.includes(question.id)) ?? null,
+      answered:
+        answering === undefined
+          ? null
+          : { part: answering, by: answering.answers.find((a) => a.question === question.id)!.by },
+    };
+  });
+}
+
+export const stateOf = ({ question, answered }: Followed): 'answered' | 'dropped' | 'handed on' | 'open' =>
+  answered !== null
+    ? 'answered'
+    : question.dropped !== null
+      ? 'dropped'
+      : question.handedOn !== null
+        ? 'handed on'
+        : 'open';
+
+/** Questions that earlier parts put and that were open when this one came out: they are carried on by themselves. */
+export const carriedTo = (view: View, part: Part): readonly Followed[] =>
+  followed(view).filter(
+    ({ question, asked, answered }) =>
+      asked !== null &&
+      asked.number < part.number &&
+      (answered === null || answered.part.number >= part.number) &&
+      ![question.dropped, question.handedOn].some(
+        (end) => end !== null && part.published !== null && end.on <= part.published,
+      ),
+  );
+
+export const claimSpan = (view: View, id: string): Span | null => {
+  const held = claimsOf(view).find(({ claim }) => claim.id === id);
+  return held === undefined ? null : link(claimPath(view, held), id);
+};
