@@ -1,5 +1,7 @@
 import type { Finding } from './finding/finding.ts';
 import type { Correction } from './trial/amendment.ts';
+import type { Series } from './trial/book.ts';
+import { campaignOf } from './trial/campaign.ts';
 import type { Claim } from './trial/claim.ts';
 import type { Oil } from './trial/oil.ts';
 import type { Run } from './trial/run.ts';
@@ -58,6 +60,7 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
   return {
     record: {
       ...record,
+      series: openCampaigns(record.series, runs, naming(new Set(hidden))),
       ...{ articles, oils, runs, claims, claimsNote, ...amendments, ...written },
       logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
     },
@@ -75,6 +78,16 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     },
     stops: findings.filter((f) => f.level === 'error' && !isShown(f) && !isOurs(f)),
   };
+}
+
+/** A campaign of which no run is shown is not told of; nor is a reason for it that names what is held back. */
+function openCampaigns(series: Series, runs: readonly Run[], names: (text: string) => boolean): Series {
+  const { campaigns, ...rest } = series;
+  const shown = (campaigns ?? []).filter(({ id }) =>
+    runs.some(({ started }) => campaignOf(campaigns ?? [], started.slice(0, 10))?.id === id),
+  );
+  if (shown.length === 0) return rest;
+  return { ...rest, campaigns: shown.map((c) => (names(c.why) ? { ...c, why: '' } : c)) };
 }
 
 /** A correction holds whoever reads; one that is for the house, or speaks of what is held back, is told to the house only. */

@@ -26,6 +26,7 @@ import type { SiteFrame } from './report/frame.ts';
 import { siteFrame } from './report/site-frame.ts';
 import type { Page } from './report/page.ts';
 import type { Book } from './trial/book.ts';
+import { campaignOf } from './trial/campaign.ts';
 import type { Log } from './trial/log.ts';
 import type { MediaFile, SeriesRecord, SourceFile } from './trial/series.ts';
 
@@ -194,9 +195,10 @@ function keptRun(input: {
   };
 }
 
-/** The seed of the trials: a hash of the logger files and of the rig sheet, so that prose may be mended without other draws. */
-function seedOf({ rig, logs }: SeriesRecord, sums: ReadonlyMap<string, string>): string {
-  const files = [rig.file, ...[...logs.values()].map(({ file }) => file)].sort();
+/** The seed of the trials: a hash of the logger files of the first campaign, so that prose may be mended, and a later one arrive, without other draws. */
+function seedOf({ runs, series, logs }: SeriesRecord, sums: ReadonlyMap<string, string>): string {
+  const first = runs.filter(({ started }) => campaignOf(series.campaigns ?? [], started.slice(0, 10)) === null);
+  const files = first.flatMap(({ id }) => logs.get(id)?.file ?? []).sort();
   const text = new TextEncoder().encode(files.map((file) => sums.get(file) ?? '').join(' '));
   return [0, 1].map((n) => (textHash(text, n) >>> 0).toString(16).padStart(8, '0')).join('');
 }

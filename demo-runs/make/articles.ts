@@ -180,6 +180,28 @@ profile:
 A 1 mm sheet shroud, 7 mm clear of the ring gear's rim and 5 mm of its flanks, hung on three of the bowl bolts inside a bowl of the P0 kind. Mass is given with the bowl. It keeps the gear out of most of the oil, and most of the oil off the gear.`,
 );
 
+const thinBowl = note(
+  'P5',
+  `
+name: thin cast bowl
+kind: bowl
+role: candidate
+inside-shape: domed
+material: aluminium
+wall: 3 mm
+outside-area: 0.10 m²
+mass: 2.2 kg
+heat-capacity: 1.98 kJ/K
+obtained: lent
+samples: 1
+condition: new
+${survey('P5')}
+profile:
+  wall: ${plainWall}`,
+  `
+Cast aluminium, thin and smooth inside, without ribs. It came fourteen months after the first run of the series, when the gears had done another winter on other work. Inside it follows the pressed bowl to a few millilitres.`,
+);
+
 const clear = (id: string, of: string, standsInFor: string, differences: string, words: string) =>
   note(
     id,
@@ -237,6 +259,7 @@ export const articleTexts = (wanted: Wanted): readonly (readonly [string, string
   tray,
   moulded,
   shroud,
+  thinBowl,
   ...windows,
   mineralOil(undefined, undefined, sampleLines('O1', wanted)),
   syntheticOil(sampleLines('O2', wanted)),

@@ -13,6 +13,8 @@ import { noteText } from './note.ts';
 import { firstDay, runOrder } from './order.ts';
 import { hillGear } from './law.ts';
 import { hillSpin } from './timeline.ts';
+import { laterCampaign, laterRuns } from './later.ts';
+import { laterWords } from './words-later.ts';
 import { loadWords } from './words-load.ts';
 import { spinWords } from './words-spin.ts';
 import { windowWords } from './words-window.ts';
@@ -52,6 +54,13 @@ export function makeDemo(wanted: Wanted): ReadonlyMap<string, string> {
     files.set(`${path}.md`, noteText(run, { rigState: 'Q1-a', firstDay, words: hillWords, quiet }, flow));
     if (flow?.captions) files.set(`${path}.vtt`, flow.captions);
     files.set(`${path}.csv`, logText(run.recording, digitsOf(inputOf(run), quiet)));
+  }
+  for (const run of laterRuns(plans, firstDay, making)) {
+    made.push(run);
+    const path = `hill-bowl/runs/${run.plan.id}`;
+    const lab = { rigState: laterCampaign.rigState, firstDay, words: laterWords, quiet };
+    files.set(`${path}.md`, noteText(run, lab));
+    files.set(`${path}.csv`, logText(run.recording, digitsOf('low', quiet)));
   }
   files.set('hill-bowl/truth.json', truthText({ seed, quiet, choice, calibration, made }));
   for (const [path, text] of olderSeries({ seed, quiet })) files.set(path, text);

@@ -70,6 +70,7 @@ export const articleLaws: Readonly<Record<string, ArticleLaw>> = {
     store_J_K: 1900,
     heldUp_mm: 0,
   },
+  P5: { ...pressed, churning: 0.96, reach: 0.9, side: 0.6, wall: 0.2, bubble: 0, store_J_K: 1980 },
   P4: { ...pressed, churning: 0.62, reach: -0.3, side: -0.2, wall: -0.6, bubble: -0.5, store_J_K: 1690 },
 };
 

@@ -148,6 +148,7 @@ const firstStart_s = (letter: string, odd: { even: (low: number, high: number) =
 const summer = [
   ['2024-03-31', '2024-10-27'],
   ['2026-03-29', '2026-10-25'],
+  ['2027-03-28', '2027-10-31'],
 ] as const;
 
 /** Local time with its offset. */

@@ -1,6 +1,7 @@
 import { articleTexts } from './articles.ts';
 import { claimsText } from './claims.ts';
 import { instruments, instrumentText } from './instruments.ts';
+import { laterCampaign } from './later.ts';
 import { mapTexts } from './maps.ts';
 import { orderSeed, tableCells } from './order.ts';
 
@@ -36,6 +37,8 @@ family: 5 %
 margins: { declared: 2026-03-01, spin-power: 12 W, final-rise: 2 K, bearing-rise: 2 K }
 repeat-rule: { refit-torque: 0.035 N·m }
 agreement: { within-one: 90 %, kappa: 0.6 }
+campaigns:
+  - { id: ${laterCampaign.id}, from: ${laterCampaign.from}, why: "${laterCampaign.why}" }
 duty:
   drive: electric
   drive-efficiency: 86 %
@@ -102,6 +105,7 @@ states:
         - { power: 11 kW, start: 93.9 %, middle: 94.8 %, end: 94.9 % }
         - { power: 22 kW, start: 94.6 %, middle: 95.5 %, end: 95.6 % }
     note: "run in during the autumn; preload last set at 22 h"
+  - { id: ${laterCampaign.rigState}, from: ${laterCampaign.from}, gearset-hours: 212 h, preload-touched: true, note: "gears out and in again in the winter, preload set anew, then run in for 60 h" }
 instruments:
 ${instrumentText(instruments)}
 maps:

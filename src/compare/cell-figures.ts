@@ -8,7 +8,7 @@ import * as texts from './texts.ts';
 /** Figures of the cells of one group: means of their runs, or what their runs are bounded by. */
 export function cellFigures(group: Group, celled: Celled): CellFigure[] {
   const { quantity, at } = group;
-  const known = celled.cells.map((c): CellFigure => ({
+  const known = [...celled.cells, ...(celled.again ?? [])].map((c): CellFigure => ({
     cell: c.cell,
     quantity,
     at,
@@ -16,6 +16,7 @@ export function cellFigures(group: Group, celled: Celled): CellFigure[] {
     bound: null,
     runs: c.runs.map((r) => r.run.run),
     corrections: correctionsOf(c.runs),
+    ...(c.moved === undefined ? {} : { moved: c.moved }),
     notes: celled.notes,
     unranked: celled.unranked,
     indicative: celled.indicative,

@@ -4,10 +4,12 @@ import type { DriftOver, Series } from '../trial/book.ts';
 import type { DerivedRun } from '../trial/derived.ts';
 import type { Plan } from '../trial/plan.ts';
 import type { Rig } from '../trial/rig.ts';
-import { meanKnown } from './conditions.ts';
+import type { Bridge } from '../trial/campaign.ts';
+import { bridged, withCampaigns } from './bridging.ts';
+import { aroundOf, firstCampaign, isBaseOf, keptBy, ofCampaigns, shiftScatter, withinCampaigns } from './campaigns.ts';
 import { corrected } from './corrected.ts';
-import { cellKey, groupsOf, withoutMixed, type Group } from './group.ts';
-import { alone, repeated, type Celled, type Repeating } from './repeated.ts';
+import { groupsOf, withoutMixed, type Group } from './group.ts';
+import { alone, repeated, type Celled } from './repeated.ts';
 import { single, type Meters, type RefitScatter } from './single.ts';
 import * as texts from './texts.ts';
 import { timeBase } from './time-base.ts';
@@ -27,6 +29,8 @@ export interface Compared {
 export interface CelledSeries {
   readonly groups: readonly { readonly group: Group; readonly celled: Celled }[];
   readonly causes: CauseTable;
+  /** What became of each later campaign, table by table. */
+  readonly bridges: readonly Bridge[];
 }
 
 /**
@@ -48,38 +52,69 @@ export function celledSeries(
   const { drift, wider = 1, only = () => true } = how;
   const table = new Map<string, Cause>();
   for (const run of runs.values()) for (const c of run.causes) table.set(c.id, c);
-  const carriers = new Map<string, number>();
-  for (const run of runs.values())
-    for (const id of new Set(run.causes.map((c) => c.id))) carriers.set(id, (carriers.get(id) ?? 0) + 1);
-  // What several runs carry, as the final temperature of one heat-up, is not inside the scatter between them.
-  const isSeriesCause = (id: string): boolean => table.get(id)?.scope === 'series' || (carriers.get(id) ?? 0) > 1;
-  const loaded = [...runs.values()].filter((r) => r.trial === 'heat-up' && r.leftOut === null).map((r) => r.conditions);
-  const mean = {
-    ambient_K: meanOf(loaded.map((c) => c.ambient_K)),
-    airflow_m_s: meanOf(loaded.map((c) => c.airflow_m_s)),
-  };
-  const stated = series.reference.ambient_K;
-  const reference = { ambient_K: stated ?? mean.ambient_K, stated: stated !== null };
-  const groups = groupsOf(runs)
-    .filter((group) => only(group) || isRefitGroup(group, record))
-    .map((group) => corrected(withoutMixed(group, series), reference));
   const time = timeBase(drift, runs.values());
-  const repeating = (group: Group): Repeating => ({
-    ...{ isSeriesCause, time, lab: labScatter(group, record) },
-    isBase: (cell) => cellKey(cell) === cellKey({ ...cell, ...series.baseline, tilt_ratio: 0 }),
+  const around = aroundOf(series, [...runs.values()], table);
+  const raw = groupsOf(runs).filter((group) => only(group) || isRefitGroup(group, record));
+  const isBase = isBaseOf(series);
+  /** The runs of these campaigns, brought to one ambient. */
+  const ready = (group: Group, campaigns: readonly string[]): Group =>
+    corrected(withoutMixed(ofCampaigns(group, campaigns), series), around(campaigns).reference);
+  const repeatedOf = (group: Group, campaigns: readonly string[]): Celled | null =>
+    repeated(group, {
+      isSeriesCause: around(campaigns).isSeriesCause,
+      time: time === null || campaigns.length === 1 ? time : withinCampaigns(time, group.reduced),
+      ...{ isBase, lab: labScatter(group, record) },
+    });
+  /** Scatter of one refit in watts at the loaded speed: from the spin runs near the main temperature, or the lab's own figure. */
+  const refitOf = keptBy((campaigns): RefitScatter | null => {
+    const spin = raw.find((g) => isRefitGroup(g, record));
+    const found = spin && repeatedOf(ready(spin, campaigns), campaigns)?.repeatability;
+    return found == null ? labRefit(record) : { u_W: found.s, dof: found.dof };
   });
-  const refit = refitScatter(groups, record, repeating);
   /** Null where neither repeats nor known causes say how far one run scatters. */
-  const celledOf = (group: Group): Celled | null => {
-    const measured = repeated(group, repeating(group));
+  const celledOf = (group: Group, campaigns: readonly string[]): Celled | null => {
+    const measured = repeatedOf(group, campaigns);
     if (group.trial === 'spin' || (measured?.repeatability?.dof ?? 0) >= enoughRepeats) return measured;
-    return single(group, { refit, rig, series, mean }) ?? measured;
+    const refit = refitOf(campaigns.slice(0, 1)) ?? refitOf([firstCampaign]);
+    return single(group, { refit, rig, series, mean: around(campaigns).mean }) ?? measured;
   };
-  const found = groups
-    .filter(only)
-    .map((group) => ({ group, celled: unsettled(group, widened(celledOf(group) ?? alone(group), wider), rig.states) }));
-  for (const { celled } of found) for (const c of celled.causes) table.set(c.id, c);
-  return { groups: found, causes: table };
+  const finished = (group: Group, celled: Celled | null): CelledSeries['groups'][number] => ({
+    group,
+    celled: unsettled(group, widened(celled ?? alone(group), wider), rig.states),
+  });
+  const later = (series.campaigns ?? []).filter(({ id }) => [...runs.values()].some((r) => r.cell.campaign === id));
+  const found = raw.filter(only).map((group) => {
+    const first = ready(group, [firstCampaign]);
+    const others = later
+      .map((campaign) => ({ campaign, own: { ...ready(group, [campaign.id]), campaign: campaign.id } }))
+      .filter(({ own }) => own.reduced.length + own.bounded.length + own.mixed.length > 0);
+    if (others.length === 0) return { bridges: [], tables: [finished(first, celledOf(first, [firstCampaign]))] };
+    const before = celledOf(first, [firstCampaign]);
+    const judged = others.map(({ campaign, own }) => {
+      const after = (): Celled | null => celledOf(own, [campaign.id]);
+      const scatter = shiftScatter({
+        ...{ first: before, own: after, isBase, causes: table, lab: labScatter(group, record) },
+      });
+      const bracketed = group.trial === 'spin';
+      const runsOf = { before: first.reduced, after: own.reduced };
+      return { own, after, bridge: bridged({ campaign, table: group, ...runsOf, isBase, scatter, bracketed }) };
+    });
+    const bridges = judged.map(({ bridge }) => bridge);
+    const joined = bridges.filter(({ outcome }) => outcome !== 'separate');
+    const all = [firstCampaign, ...joined.map(({ campaign }) => campaign)];
+    const main = joined.length === 0 ? first : ready(group, all);
+    const celled = joined.length === 0 ? before : celledOf(main, all);
+    return {
+      bridges,
+      tables: [
+        finished(main, celled && withCampaigns(celled, { bridges: joined, isBase })),
+        ...judged.filter(({ bridge }) => bridge.outcome === 'separate').map(({ own, after }) => finished(own, after())),
+      ],
+    };
+  });
+  const tables = found.flatMap((one) => one.tables);
+  for (const { celled } of tables) for (const c of celled.causes) table.set(c.id, c);
+  return { groups: tables, causes: table, bridges: found.flatMap(({ bridges }) => bridges) };
 }
 
 /** Degrees of freedom from which the scatter of loaded runs is measured and not put together from causes. */
@@ -97,17 +132,9 @@ export function isRefitGroup({ quantity, at }: Pick<Group, 'quantity' | 'at'>, r
   );
 }
 
-/** Scatter of one refit in watts at the loaded speed: from the spin runs near the main temperature, or the lab's own figure. */
-function refitScatter(
-  groups: readonly Group[],
-  record: Compared,
-  repeating: (group: Group) => Repeating,
-): RefitScatter | null {
-  const { series, plan, rig } = record;
+/** The lab's own figure for a refit, in watts at the loaded speed. */
+function labRefit({ series, plan, rig }: Compared): RefitScatter | null {
   const speed = plan?.load?.outputSpeed_rad_s ?? series.reference.outputSpeed_rad_s;
-  const spin = groups.find((g) => isRefitGroup(g, record));
-  const found = spin === undefined ? null : repeated(spin, repeating(spin))?.repeatability;
-  if (found != null) return { u_W: found.s, dof: found.dof };
   if (series.refit_Nm === null) return null;
   return { u_W: series.refit_Nm * pinionSpeed_rad_s({ output_rad_s: speed, teeth: rig }), dof: Infinity };
 }
@@ -145,5 +172,3 @@ function widened(celled: Celled, times: number): Celled {
       celled.repeatability === null ? null : { ...celled.repeatability, s: celled.repeatability.s * times },
   };
 }
-
-const meanOf = (list: readonly (number | null)[]): number => meanKnown(list) ?? 0;

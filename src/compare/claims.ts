@@ -10,6 +10,7 @@ import { publishedInterval, type SeriesTrials } from './by-trials.ts';
 import { conditionsDiffer } from './conditions.ts';
 import { refitsNeeded } from './refits-needed.ts';
 import { atKey, cellKey } from './group.ts';
+import { inCampaign, notBridged } from './claim-campaign.ts';
 import { splitOf, splitTrials } from './splits.ts';
 import * as pairTexts from './texts.ts';
 import * as texts from './texts-claims.ts';
@@ -31,7 +32,7 @@ interface Known {
  */
 export function judgeClaims(claims: readonly Claim[], known: Known): { claims: JudgedClaim[]; effects: Effect[] } {
   const judged = claims.map((claim) => {
-    const clauses = claim.clauses.map((clause) => judgeClause(clause, known));
+    const clauses = claim.clauses.map((clause) => judgeClause(inCampaign(clause, known.cells), known));
     return {
       claim: claim.id,
       clauses,
@@ -74,6 +75,7 @@ function judgeClause(clause: Clause, known: Known): JudgedClause {
   const runs = [...new Set(both.flatMap(({ figure: f }) => f?.runs ?? []))];
   const why = [
     ...missing,
+    ...notBridged(both.map(({ figure: f }) => f)),
     ...(missing.length > 0
       ? []
       : conditionsDiffer({ quantity: of, series: known.series, runs: own ?? [], againstRuns: other ?? [] })),

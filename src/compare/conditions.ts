@@ -39,9 +39,13 @@ export function notRepeats(of: Held & { readonly runs: readonly DerivedRun[] }):
 
 function reasons({ quantity, series }: Held, runs: readonly DerivedRun[], apart: Apart): string[] {
   const { tolerance } = series;
-  const states = new Set(runs.map((r) => r.rigState));
+  // Between campaigns the baseline decides, whatever was done to the rig.
+  const statesIn = (campaign: string | undefined): string[] => [
+    ...new Set(runs.filter((r) => r.cell.campaign === campaign).map((r) => r.rigState)),
+  ];
+  const states = [...new Set(runs.map((r) => r.cell.campaign))].map(statesIn).find((list) => list.length > 1);
   const always = [
-    ...(states.size > 1 ? [texts.rigStates([...states].sort())] : []),
+    ...(states === undefined ? [] : [texts.rigStates([...states].sort())]),
     ...(new Set(runs.map((r) => r.conditions.rotation)).size > 1 ? [texts.rotations] : []),
   ];
   if (quantity === 'spin-power' || quantity === 'spin-torque') return always;

@@ -83,7 +83,9 @@ function ofOneRefit(list: readonly Effect[]): readonly Effect[] {
   const standsFor = (cause: string, { cell, against }: Effect): string => {
     const kind = /^(?:scatter|drift):/.exec(cause)?.[0];
     if (kind === undefined) return cause;
-    const whose = [cell, against].map((c) => `:${cellKey(c)}`).find((end) => cause.endsWith(end));
+    const whose = [cell, against]
+      .map((c) => cause.indexOf(`:${cellKey(c)}`))
+      .flatMap((from) => (from < 0 ? [] : [cause.slice(from)]))[0];
     if (kind === 'scatter:' && whose === undefined) return cause;
     return first.estimate.parts.find((p) => p.cause.startsWith(kind) && p.cause.endsWith(whose ?? ''))?.cause ?? cause;
   };

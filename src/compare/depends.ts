@@ -16,7 +16,10 @@ export function dependsOn({ effects, series }: { effects: readonly Effect[]; ser
       cell.tilt_ratio === base.tilt_ratio &&
       Math.abs(base.fill_m3 - series.baseline.fill_m3) <= series.tolerance.fill_m3,
   );
-  const subjects = groups(against, (e) => `${e.cell.article}|${e.cell.oil}|${e.cell.tilt_ratio}`);
+  const subjects = groups(
+    against,
+    (e) => `${e.cell.article}|${e.cell.oil}|${e.cell.tilt_ratio}|${e.cell.campaign ?? ''}`,
+  );
   return subjects.flatMap((own) => choicesOf(own, series).flatMap(told));
 }
 

@@ -25,6 +25,8 @@ export interface Group {
   readonly bounded: readonly { readonly run: DerivedRun; readonly side: 'above' | 'below'; readonly at: number }[];
   /** Cells of which no figure is made, and why: their runs do not repeat each other. */
   readonly mixed: readonly { readonly cell: Cell; readonly reasons: readonly string[] }[];
+  /** The later campaign that it is of alone; absent in that of the first and of those joined to it. */
+  readonly campaign?: string;
 }
 
 /** Quantities that are held against each other, by trial. */
@@ -84,7 +86,8 @@ export const atKey = (at: At): string =>
     at.basis,
   ].join('|');
 
-export const cellKey = (c: Cell): string => `${c.article}|${c.oil}|${c.fill_m3.toFixed(6)}|${c.tilt_ratio.toFixed(4)}`;
+export const cellKey = (c: Cell): string =>
+  `${c.article}|${c.oil}|${c.fill_m3.toFixed(6)}|${c.tilt_ratio.toFixed(4)}${c.campaign === undefined ? '' : `|${c.campaign}`}`;
 
 /** In order of article id, then litres: a table does not suggest an order that the runs do not show. */
 export const byArticle = (a: Cell, b: Cell): number =>
@@ -96,4 +99,4 @@ export const byArticle = (a: Cell, b: Cell): number =>
       ? a.oil < b.oil
         ? -1
         : 1
-      : a.fill_m3 - b.fill_m3;
+      : a.fill_m3 - b.fill_m3 || ((a.campaign ?? '') < (b.campaign ?? '') ? -1 : 1);

@@ -16,6 +16,8 @@ export const sameCell = (a: Cell, b: Cell, { tilt_ratio }: Pick<Series['toleranc
   Math.abs(a.fill_m3 - b.fill_m3) < 5e-6 &&
   Math.abs(a.tilt_ratio - b.tilt_ratio) <= tilt_ratio;
 
-/** Runs of a planned cell that count. */
-export const doneOf = (planned: PlanCell, runs: Iterable<DerivedRun>, { tolerance }: Series): number =>
-  [...runs].filter((run) => run.leftOut === null && isOfCell(run, planned, tolerance)).length;
+/** Runs of a planned cell that count. What a later campaign runs again was not what the plan asked for, unless nothing else was. */
+export function doneOf(planned: PlanCell, runs: Iterable<DerivedRun>, { tolerance }: Series): number {
+  const done = [...runs].filter((run) => run.leftOut === null && isOfCell(run, planned, tolerance));
+  return done.filter(({ cell }) => cell.campaign === undefined).length || done.length;
+}

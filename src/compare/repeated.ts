@@ -3,6 +3,7 @@ import { estimate, mean, type Cause, type Estimate, type Part } from '../quantit
 import { groupsWithDrift } from '../statistics/blocks.ts';
 import { pooledScatter } from '../statistics/scatter.ts';
 import { coverageFactor } from '../statistics/student.ts';
+import type { Moved } from '../trial/campaign.ts';
 import type { DayScatter, Drift, Wander } from '../trial/compared.ts';
 import type { Cell } from '../trial/derived.ts';
 import { notBracketed, wanderOf } from './baseline.ts';
@@ -13,7 +14,15 @@ import type { TimeBase } from './time-base.ts';
 
 /** Cells of one group with their figures, from runs that repeat each other. */
 export interface Celled {
-  readonly cells: readonly { readonly cell: Cell; readonly estimate: Estimate; readonly runs: readonly Reduced[] }[];
+  readonly cells: readonly {
+    readonly cell: Cell;
+    readonly estimate: Estimate;
+    readonly runs: readonly Reduced[];
+    /** How it was brought to the first campaign; absent where it was run in that one only. */
+    readonly moved?: readonly Moved[];
+  }[];
+  /** The baseline as later campaigns of the table had it, which no row shows. */
+  readonly again?: Celled['cells'];
   readonly causes: readonly Cause[];
   readonly repeatability: { readonly s: number; readonly dof: number } | null;
   readonly drift: Drift | null;
@@ -48,7 +57,7 @@ export function repeated(group: Group, { isSeriesCause, isBase, time, lab }: Rep
   const keys = reduced.map((r) => cellKey(r.run.cell));
   const pooled = pooledScatter([...byCell.values()].map((list) => list.map((r) => r.estimate.value)));
   if (pooled === null || pooled.dof < 2) return null;
-  const family = `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
+  const family = familyOf(group);
   const at = (r: Reduced): number => time?.of(r.run) ?? 0;
   const fit =
     time === null
@@ -165,10 +174,13 @@ function residuals(
 const spanOf = (list: readonly number[]): number => Math.max(...list) - Math.min(...list);
 
 const cellWords = (c: Cell): string =>
-  `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}`;
+  `${c.article} ${writeNumber(c.fill_m3 * 1e3, 2)} L ${c.oil}${c.tilt_ratio === 0 ? '' : ' tilted'}${c.campaign === undefined ? '' : ` in ${c.campaign}`}`;
+
+const familyOf = (group: Group): string => `refit:${group.trial}:${group.quantity}:${keyOf(group)}`;
 
 const keyOf = (group: Group): string =>
   [
+    group.campaign,
     group.at.outputSpeed_rad_s?.toFixed(3),
     group.at.sump_K === 'own' ? 'own' : group.at.sump_K?.toFixed(1),
     group.at.limit_K?.toFixed(1),

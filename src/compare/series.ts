@@ -32,7 +32,7 @@ export function compareSeries(
   { seed = null, remember = afresh, drift = record.series.driftOver }: Comparing = {},
 ): ComparedSeries {
   const { series, plan } = record;
-  const { groups, causes: known } = celledSeries(record, runs, { drift });
+  const { groups, causes: known, bridges } = celledSeries(record, runs, { drift });
   const table = new Map(known);
   const out = { cells: [], effects: [], refusals: [], standings: [] } as {
     [K in 'cells' | 'effects' | 'refusals' | 'standings']: ComparedSeries[K][number][];
@@ -48,11 +48,19 @@ export function compareSeries(
   const { cells, effects } = out;
   const claimed = judgeClaims(record.claims, { ...out, runs, causes: table, series, trials });
   const shown = [...effects, ...claimed.effects];
-  const factored = factorialsOf({ cells, effects: shown, runs, series, causes: table, trials });
+  const factored = factorialsOf({
+    cells: cells.filter(({ cell }) => cell.campaign === undefined),
+    effects: shown,
+    runs,
+    series,
+    causes: table,
+    trials,
+  });
   const { agreements, causes } = agreementsOf({ runs, rule: series.agreement });
   for (const c of causes) table.set(c.id, c);
   return {
     seed,
+    ...(bridges.length === 0 ? {} : { bridges }),
     ...out,
     effects: [...shown, ...factored.effects],
     factorials: factored.factorials,

@@ -90,6 +90,7 @@ export function judge(input: {
       basis: pair.basis,
       runs: row.runs.map((r) => r.run.run),
       againstRuns: base.runs.map((r) => r.run.run),
+      ...movedOf(row, base),
       notes: [...celled.notes, ...inherited([...row.runs, ...base.runs], quantity)],
     };
   };
@@ -157,7 +158,8 @@ export function judge(input: {
     ];
     const shown = [...judged.values()].filter((e): e is Effect => e !== null);
     return {
-      id: [quantity, atKey(at), oil, tilt_ratio].join('|'),
+      id: [quantity, atKey(at), oil, tilt_ratio, ...(group.campaign === undefined ? [] : [group.campaign])].join('|'),
+      ...(group.campaign === undefined ? {} : { campaign: group.campaign }),
       trial,
       quantity,
       at,
@@ -232,6 +234,11 @@ function besides(cells: readonly Row[], series: Series, compare: (row: Row, base
     }
   }
 }
+
+const movedOf = (row: Row, base: Row): Pick<Effect, 'moved'> => {
+  const moved = [...(row.moved ?? []), ...(base.moved ?? [])];
+  return moved.length === 0 ? {} : { moved };
+};
 
 /** Flags of the runs behind a figure, each once. */
 const inherited = (runs: Row['runs'], quantity: Group['quantity']): string[] => [

@@ -51,6 +51,7 @@ export function stressInput(
       driftOver: series.driftOver,
       coverage: series.coverage,
       familyLevel: series.familyLevel,
+      ...(series.campaigns === undefined ? {} : { campaigns: series.campaigns.map((c) => ({ ...c, why: '' })) }),
       refit_Nm: series.refit_Nm === null ? null : series.refit_Nm * overallRatio(rig),
     },
     plan: plan === null ? null : { factors: plan.factors, loadSpeed_rad_s: plan.load?.outputSpeed_rad_s ?? null },

@@ -57,7 +57,8 @@ export function makeReady(input: RunInput): Ready {
     table,
     baseline: baseline?.levelTable ? { table: baseline.levelTable, volume_m3: series.baseline.fill_m3 } : null,
   });
-  const cell = cellOf({ run, plan, volume20_m3: level.volume20_m3, tolerance: series.tolerance });
+  const { tolerance, campaigns } = series;
+  const cell = cellOf({ run, plan, volume20_m3: level.volume20_m3, tolerance, campaigns });
   const map = rig.maps.find((m) => m.id === run.log?.map);
   const doubt = log === null || map === undefined ? null : suspect({ run, rig, log, map });
   const reading =

@@ -66,4 +66,8 @@ function brought(
 }
 
 const isSame = (a: Cell, b: Cell): boolean =>
-  a.article === b.article && a.oil === b.oil && a.fill_m3 === b.fill_m3 && a.tilt_ratio === b.tilt_ratio;
+  a.article === b.article &&
+  a.oil === b.oil &&
+  a.fill_m3 === b.fill_m3 &&
+  a.tilt_ratio === b.tilt_ratio &&
+  a.campaign === b.campaign;

@@ -215,7 +215,7 @@ function maker(input: {
       build({ subject: { cell: c.cell }, quantity: c.quantity, at: c.at }, c.estimate, {
         bound: c.bound,
         class: 'derived from measurement',
-        inputs: filesOf(c.runs),
+        inputs: filesOf([...c.runs, ...(c.moved ?? []).flatMap(({ runs: by }) => by)]),
         relation: 'mean-of-refits',
         method: 'compare/cell-mean',
         notes: c.notes,
@@ -235,12 +235,13 @@ function maker(input: {
         class: 'derived from measurement',
         separated: e.separated,
         trials: e.trials,
-        inputs: filesOf([...e.runs, ...e.againstRuns]),
+        inputs: filesOf([...e.runs, ...e.againstRuns, ...(e.moved ?? []).flatMap(({ runs: by }) => by)]),
         relation: 'difference',
         method: 'compare/effect-against-baseline',
         notes: effectNotes(e),
         given: [],
         steps: [
+          ...correctionSteps({ quantity: e.quantity, ...(e.moved === undefined ? {} : { moved: e.moved }) }),
           {
             says: 'Half-width of the simultaneous interval against the baseline that decides whether it is separated',
             formula: `d·u, d = ${writeNumber((e.simultaneous[1] - e.simultaneous[0]) / 2 / standardUncertainty(e.estimate), 2)} (Dunnett)`,

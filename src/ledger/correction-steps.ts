@@ -3,8 +3,18 @@ import { writeNumber } from '../quantity/write.ts';
 import type { Step, ToLoad } from '../trial/derived.ts';
 import { quantityKinds, shownDifference } from '../trial/figures.ts';
 
-/** How the runs of a cell were brought to load, speed and ambient of the series, line by line in that order. */
-export const correctionSteps = ({ corrections = [], quantity }: CellFigure): Step[] =>
+/** How the runs of a cell were brought to load, speed and ambient of the series and to its first campaign, line by line in that order. */
+export const correctionSteps = (of: Pick<CellFigure, 'corrections' | 'moved' | 'quantity'>): Step[] => [
+  ...runSteps(of),
+  ...(of.moved ?? []).map(({ campaign, by }): Step => ({
+    says: `Added to the runs of ${campaign}: the baseline before it, less the baseline in it`,
+    formula: 'ȳ₁ − ȳ₂',
+    value: shownDifference(of.quantity, by),
+    unit: quantityKinds[of.quantity].unit === '°C' ? 'K' : quantityKinds[of.quantity].unit,
+  })),
+];
+
+const runSteps = ({ corrections = [], quantity }: Pick<CellFigure, 'corrections' | 'quantity'>): Step[] =>
   corrections.flatMap(({ run, from_K, ambient_K, stated, slope_W_K, answer, by, toLoad }): Step[] => [
     ...(toLoad === null ? [] : loadSteps(run, toLoad)),
     {

@@ -31,7 +31,14 @@ export interface Subject {
   /** Litres at 20 °C, as "2.40 L". */
   readonly fill?: string;
   /** The cell it is compared with. */
-  readonly against?: { readonly article: string; readonly oil: string; readonly fill: string };
+  readonly against?: {
+    readonly article: string;
+    readonly oil: string;
+    readonly fill: string;
+    readonly campaign?: string;
+  };
+  /** The later campaign that it was run in; absent in the first. */
+  readonly campaign?: string;
 }
 
 /** Written as people write them: "290 rpm", "60 Cel". */

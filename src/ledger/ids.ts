@@ -4,7 +4,7 @@ import type { Conditions, Figure, Subject } from './figure.ts';
 
 /**
  * Names of figures are permanent: subject/quantity@condition,… — `S-07/spin-power@290rpm,60Cel`, `P4~P0/spin-power@290rpm,60Cel`.
- * Fill, oil and tilt stand among the conditions only where they differ from the reference cell of the series.
+ * Fill, oil, tilt and a later campaign stand among the conditions only where they differ from the reference cell of the series.
  */
 export interface Naming {
   readonly reference: { readonly fill_m3: number; readonly oil: string };
@@ -68,7 +68,8 @@ export function figureId(name: FigureName, naming: Naming): string {
 export function cellName(cell: Cell): string {
   const tilt =
     cell.tilt_ratio === 0 ? '' : ` ${cell.tilt_ratio > 0 ? '+' : '−'}${percent(Math.abs(cell.tilt_ratio))} %`;
-  return `${cell.article} ${litres(cell.fill_m3)} L ${cell.oil}${tilt}`;
+  const later = cell.campaign === undefined ? '' : ` in ${cell.campaign}`;
+  return `${cell.article} ${litres(cell.fill_m3)} L ${cell.oil}${tilt}${later}`;
 }
 
 export const sameCell = (a: Cell, b: Cell): boolean => cellName(a) === cellName(b);
@@ -89,9 +90,11 @@ export function subjectOf(subject: FigureSubject): Subject {
   if ('rig' in subject) return { rig: subject.rig };
   if ('series' in subject) return { series: subject.series };
   const { cell, against } = subject;
-  const spelled = (c: Cell) => ({ article: c.article, oil: c.oil, fill: `${litres(c.fill_m3)} L` });
+  const spelled = (c: Cell) => ({ article: c.article, oil: c.oil, fill: `${litres(c.fill_m3)} L`, ...inCampaign(c) });
   return against ? { ...spelled(cell), against: spelled(against) } : spelled(cell);
 }
+
+const inCampaign = ({ campaign }: Cell): { readonly campaign?: string } => (campaign === undefined ? {} : { campaign });
 
 export function conditionsOf(at: At, cell: Cell | null, naming: Naming): Conditions {
   return {
@@ -122,5 +125,7 @@ function cellConditions(cell: Cell, against: Cell | undefined, { reference }: Na
     pair((c) => `${litres(c.fill_m3)}L`, `${litres(reference.fill_m3)}L`),
     pair((c) => c.oil, reference.oil),
     pair((c) => `${percent(c.tilt_ratio)}pct`, '0pct'),
+    // Held against all campaigns together it is another figure than held against its own.
+    pair((c) => c.campaign ?? '', ''),
   ];
 }

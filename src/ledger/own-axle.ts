@@ -26,7 +26,9 @@ export function ownAxleOf(from: From): { readonly data: AxleData; readonly refer
 function axleData(from: From): AxleData | null {
   const { record, compared } = from;
   const { series, rig, plan } = record;
-  const level = compared.cells.filter(({ cell, estimate }) => cell.tilt_ratio === 0 && estimate !== null);
+  const level = compared.cells.filter(
+    ({ cell, estimate }) => cell.tilt_ratio === 0 && cell.campaign === undefined && estimate !== null,
+  );
   const spun = spunCells(from, level);
   // A gear box drives no wheel: there is no road speed to bring it to.
   if (spun.length === 0 || rig.kind === 'gearbox_bench') return null;

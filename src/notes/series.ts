@@ -1,6 +1,8 @@
 import type { Reading } from '../finding/finding.ts';
 import { driftBases, type Series } from '../trial/book.ts';
+import { bridgeWays } from '../trial/campaign.ts';
 import { claimQuantities } from '../trial/claim.ts';
+import { campaignsOf } from './campaigns.ts';
 import { thresholds } from './claim-fields.ts';
 import {
   assumed,
@@ -144,6 +146,23 @@ export const seriesKind = group({
     }),
     'What the lab knows of its own repeats.',
   ),
+  campaigns: optional(
+    list(
+      group({
+        id: required(code('U-01'), 'It marks the runs of that time, and their figures.'),
+        from: required(day, 'Runs from that day on belong to it, until the next one.'),
+        why: required(text('a thin bowl arrived; gears changed since'), 'A reader asks what was done in between.'),
+        bridge: assumed(
+          words(...bridgeWays),
+          'separate',
+          'What becomes of its runs where the baseline moved by more than it repeats.',
+        ),
+        declared: optional(day, 'The day `bridge` was chosen; adjust counts only when that was before the first run.'),
+      }),
+      1,
+    ),
+    'Later times at which the baseline was run again, before anything else.',
+  ),
   'not-tested': optional(
     list(text('"wear: nothing ran long enough"')),
     'What this series does not look at, each with its reason; reports print it.',
@@ -205,6 +224,7 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
       familyLevel: v.family.value,
       refit_Nm: v['repeat-rule']?.['refit-torque'].value ?? null,
       cautionsBy: v['cautions-by'],
+      ...campaignsOf(v.campaigns, v.started, into),
       notTested: v['not-tested'] ?? [],
     };
   });

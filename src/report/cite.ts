@@ -27,6 +27,8 @@ export function cellFigures(view: View, cell: Cell, quantity: QuantityName, agai
       figure.subject.fill === subject.fill &&
       figure.subject.against?.oil === subject.against?.oil &&
       figure.subject.against?.fill === subject.against?.fill &&
+      figure.subject.campaign === subject.campaign &&
+      figure.subject.against?.campaign === subject.against?.campaign &&
       (figure.at.tilt === undefined) === tilt,
   );
 }
@@ -132,7 +134,8 @@ export const cellWords = (view: View, cell: Cell): string =>
   `${articleWords(view, cell.article)}, ${litresWords(cell)} of ${cell.oil}${tiltWords(cell)}`;
 
 /** What parts this cell from the others of its standing: the fill, and the tilt where there is one. */
-export const cellDetail = (cell: Cell): string => `${litresWords(cell)}${tiltWords(cell)}`;
+export const cellDetail = (cell: Cell): string =>
+  `${litresWords(cell)}${tiltWords(cell)}${cell.campaign === undefined ? '' : `, ${cell.campaign}`}`;
 export const litresWords = ({ fill_m3 }: Pick<Cell, 'fill_m3'>): string => `${litres(fill_m3)}${noBreak}L`;
 
 export function tiltWords({ article, oil, fill_m3, tilt_ratio }: Cell): string {

@@ -135,7 +135,7 @@ export const methodText: readonly Section[] = [
         'Causes are combined by first-order propagation. The coverage factor follows from the effective degrees of freedom (JCGM 100:2008, G.4). Logged readings are not repeats: a repeat is a refit.',
       ),
       prose(
-        'Every difference is also worked out by trials (JCGM 101:2008): each cause is drawn once a trial for the whole series, those of few repeats from their t, those with firm limits from between them, and a split of a rise goes through its own relation. Trials go on in blocks until one digit of the standard uncertainty has settled. Where an end of the linear interval lies further off than a tenth of the standard uncertainty, the interval by trials is published, and the working shows both. The seed is a hash of the logger files and the rig sheet.',
+        'Every difference is also worked out by trials (JCGM 101:2008): each cause is drawn once a trial for the whole series, those of few repeats from their t, those with firm limits from between them, and a split of a rise goes through its own relation. Trials go on in blocks until one digit of the standard uncertainty has settled. Where an end of the linear interval lies further off than a tenth of the standard uncertainty, the interval by trials is published, and the working shows both. The seed is a hash of the logger files of the first campaign.',
       ),
     ],
     [

@@ -1,4 +1,5 @@
 import type { Standing } from '../trial/compared.ts';
+import { campaignNote } from './campaigns.ts';
 import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { displayUnit, numberText, plusMinusText } from './digits.ts';
@@ -12,6 +13,7 @@ import { derivedOf, type View } from './view.ts';
 /** What stands in the margin of a standing: how sure, what was taken out, what the baseline did, what could be seen. */
 export const standingNotes = (view: View, standing: Standing): (MarginNote | null)[] => [
   indicativeNote(standing),
+  campaignNote(view, standing),
   sureNote(view, standing),
   driftNote(view, standing),
   wanderNote(standing),
@@ -48,7 +50,9 @@ export function sureNote(view: View, standing: Standing): MarginNote {
 function bracketWords(view: View, { rows, drift }: Standing): string {
   const ordersOf = (ids: readonly string[]): number[] => ids.flatMap((id) => derivedOf(view, id)?.order ?? []);
   const effects = rows.flatMap(({ effect }) => (effect === null ? [] : [effect]));
-  const base = ordersOf(effects.flatMap(({ againstRuns }) => againstRuns));
+  const base = ordersOf(
+    effects.flatMap(({ againstRuns, moved = [] }) => [...againstRuns, ...moved.flatMap(({ runs }) => runs)]),
+  );
   const others = ordersOf(effects.flatMap(({ runs }) => runs));
   const brackets = Math.min(...base) < Math.min(...others) && Math.max(...base) > Math.max(...others);
   const held = brackets

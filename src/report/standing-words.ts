@@ -17,8 +17,8 @@ import type { Span } from './page.ts';
 import { capital, countWord, listed, verdict } from './spans.ts';
 import { groupBy, type View } from './view.ts';
 
-export const standingAnchor = (standing: Pick<Standing, 'quantity' | 'oil'>): string =>
-  `${standing.quantity}-${standing.oil}`.toLowerCase();
+export const standingAnchor = ({ quantity, oil, campaign }: Pick<Standing, 'quantity' | 'oil' | 'campaign'>): string =>
+  [quantity, oil, ...(campaign === undefined ? [] : [campaign])].join('-').toLowerCase();
 
 /** Rows a reader may see: those of articles with a sheet. */
 export const shownRows = (view: View, standing: Standing): readonly StandingRow[] =>
@@ -39,7 +39,10 @@ export function mainStanding(view: View): Standing | undefined {
 /** Spin power at the main condition first, then its other conditions, then the quantities of the heat-up. */
 export function standingsInOrder(view: View): readonly Standing[] {
   const weight = (s: Standing): number =>
-    rankOf(s.quantity) * 4 + (s.oil === view.series.baseline.oil ? 0 : 2) + (isMain(view, s) ? 0 : 1);
+    (s.campaign === undefined ? 0 : 1000) +
+    rankOf(s.quantity) * 4 +
+    (s.oil === view.series.baseline.oil ? 0 : 2) +
+    (isMain(view, s) ? 0 : 1);
   return view.input.compared.standings
     .filter((standing) => view.oils.has(standing.oil) && view.articles.has(standing.against.article))
     .map((standing, i) => ({ standing, i }))
@@ -64,8 +67,9 @@ export function standingTitle(view: View, standing: Standing): string {
 }
 
 /** "At 290 wheel rpm and 60 °C", "By time to 95 °C", "By final rise above ambient" */
-export function whereWords(view: View, standing: Standing): string {
-  const oil = standing.oil === view.series.baseline.oil ? '' : ` with ${standing.oil}`;
+export function whereWords(view: View, standing: Pick<Standing, 'quantity' | 'at' | 'oil' | 'campaign'>): string {
+  const later = standing.campaign === undefined ? '' : ` in ${standing.campaign}`;
+  const oil = `${standing.oil === view.series.baseline.oil ? '' : ` with ${standing.oil}`}${later}`;
   const at = conditionsOf(standing.at, null, view.naming);
   if (standing.quantity === 'limit-crossing') return `By time to ${inCelsius(at.limit ?? 'the limit')}${oil}`;
   const conditions = conditionWords(at)

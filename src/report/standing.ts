@@ -2,6 +2,7 @@ import { cellName } from '../ledger/ids.ts';
 import type { Standing } from '../trial/compared.ts';
 import { pageStamp } from './amended.ts';
 import { besideId, besideTable } from './beside-table.ts';
+import { campaignsSection } from './campaigns.ts';
 import { articleSpan, cellDetail, quantityWords } from './cite.ts';
 import { dependsSection } from './depends.ts';
 import { costSection } from './cost.ts';
@@ -56,6 +57,7 @@ export function standingPage(view: View): Page {
         filmSection(view, standings[0]),
         costSection(view, standings[0]),
       ]),
+      campaignsSection(view),
       nextTrialSection(view),
       speedSection(view),
       notRanked(view),
@@ -130,6 +132,6 @@ const groupsOf = (view: View): readonly (readonly [Standing, ...Standing[]])[] =
   [
     ...groupBy(
       standingsInOrder(view).filter(({ quantity }) => quantity !== 'spin-torque' && quantity !== 'final-temperature'),
-      ({ quantity, oil }) => `${quantity}-${oil}`,
+      ({ quantity, oil, campaign }) => `${quantity}-${oil}-${campaign ?? ''}`,
     ).values(),
   ] as unknown as readonly (readonly [Standing, ...Standing[]])[];

@@ -1,3 +1,4 @@
+import type { Campaign } from './campaign.ts';
 import type { QuantityName } from './figures.ts';
 import type { NoteHead } from './note.ts';
 
@@ -81,6 +82,8 @@ export interface Series extends NoteHead {
   /** The lab's own figure for the scatter of a refit on spin torque, if it keeps one; N·m. */
   readonly refit_Nm: number | null;
   readonly cautionsBy: string | null;
+  /** Later campaigns, in order of their days; absent where all runs are of one. */
+  readonly campaigns?: readonly Campaign[];
   /** What the series does not look at, as it says. */
   readonly notTested: readonly string[];
 }

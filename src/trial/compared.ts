@@ -2,6 +2,7 @@ import type { Finding } from '../finding/finding.ts';
 import type { Cause, Estimate } from '../quantity/estimate.ts';
 import type { DriftOver } from './book.ts';
 import type { Cost, FilmRatio, SurfaceShed } from './consequences.ts';
+import type { Bridge, Moved } from './campaign.ts';
 import type { ClaimWord, Clause } from './claim.ts';
 import type { At, Cell, ToLoad } from './derived.ts';
 import type { Factorial } from './factorial.ts';
@@ -39,6 +40,8 @@ export interface CellFigure {
   readonly unranked: string | null;
   /** How its runs were brought to the reference ambient; absent where none was. */
   readonly corrections?: readonly Correction[];
+  /** Absent where it was run in the first campaign only. */
+  readonly moved?: readonly Moved[];
   /** Why a comparison of its group is indicative only; empty when nothing stands in the way. */
   readonly indicative: readonly string[];
 }
@@ -98,6 +101,7 @@ export interface Effect {
     | 'named by the claim';
   readonly runs: readonly string[];
   readonly againstRuns: readonly string[];
+  readonly moved?: readonly Moved[];
   readonly notes: readonly string[];
 }
 
@@ -174,6 +178,8 @@ export interface Standing {
   /** Smallest difference that these runs could have separated. */
   readonly smallest: number | null;
   readonly notes: readonly string[];
+  /** The later campaign whose own table this is; absent otherwise. */
+  readonly campaign?: string;
 }
 
 /** How far two observers agree on one kind of grade, over every step that both could grade. */
@@ -287,6 +293,7 @@ export interface ComparedSeries {
   readonly effects: readonly Effect[];
   readonly refusals: readonly Refusal[];
   readonly standings: readonly Standing[];
+  readonly bridges?: readonly Bridge[];
   readonly causes: readonly Cause[];
   readonly findings: readonly Finding[];
 }

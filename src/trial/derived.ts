@@ -11,6 +11,8 @@ export interface Cell {
   readonly oil: string;
   readonly fill_m3: number;
   readonly tilt_ratio: number;
+  /** The later campaign it was run in; absent in the first, and where both stand in one table as one cell. */
+  readonly campaign?: string;
 }
 
 /** Conditions of a figure, SI. `own` means at the article's own running temperature. */

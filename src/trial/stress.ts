@@ -52,7 +52,7 @@ export interface StressTable {
  * or people; a page carries it, and the same comparison runs on it in a reader's browser.
  */
 export interface StressInput {
-  readonly series: Pick<Series, 'baseline' | 'driftOver' | 'coverage' | 'familyLevel'> & {
+  readonly series: Pick<Series, 'baseline' | 'driftOver' | 'coverage' | 'familyLevel' | 'campaigns'> & {
     readonly reference: Pick<Series['reference'], 'outputSpeed_rad_s' | 'mainSump_K' | 'mainLimit_K' | 'ambient_K'>;
     readonly tolerance: Series['tolerance'];
     /** Scatter of a refit that the lab knows, at the output shaft, N·m; null where it keeps none. */

@@ -67,7 +67,7 @@ const rows: readonly Row[] = [
     ['a directive', '---\nid', '---\n%TAG ! tag:x,2026:\nid', 'yaml-directive', '%TAG', 'YAML'],
     ['an unknown article', 'article: P4', 'article: P44', 'article-unknown', 'P44', 'P4'],
     ['an unknown oil', 'oil: O1', 'oil: O9', 'oil-unknown', 'O9', 'known'],
-    ['an unknown rig state', 'rig-state: Q1-a', 'rig-state: Q1-b', 'rig-state-unknown', 'Q1-b', 'Q1-a'],
+    ['an unknown rig state', 'rig-state: Q1-a', 'rig-state: Q1-aa', 'rig-state-unknown', 'Q1-aa', 'Q1-a'],
     ['an unknown column map', 'map: bench-low', 'map: bench-lov', 'column-map-unknown', 'bench-lov', 'bench-low'],
     ['a fill above the level table', '2152 g', '9152 g', 'fill-outside-table', '9152 g', 'Survey', none],
     [
@@ -176,7 +176,7 @@ const rows: readonly Row[] = [
     ],
     [
       'an instrument overdue',
-      'next-due: 2027-01-12\n    checked: 2026-03-01',
+      'next-due: 2028-01-12\n    checked: 2026-03-01',
       'next-due: 2026-02-12',
       'instrument-overdue',
       '2026-02-12',
