@@ -14,9 +14,9 @@ export function pinsText(id: string, pins: Omit<Pins, 'file'>): string {
       number(pin.low),
       number(pin.high),
       pin.unit,
-      pin.inputs,
     ]),
     ...[...pins.claims].map(([claim, word]) => ['claim', claim, word]),
+    ...[...pins.inputs].map(([file, sum]) => ['file', file, sum]),
   ];
   return rows.map((row) => `${row.join('\t')}\n`).join('');
 }

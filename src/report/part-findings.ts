@@ -17,7 +17,7 @@ export function partFindings(input: SeriesInput): Finding[] {
     ...(isOut(part)
       ? movedIn(view, part).flatMap(({ what, id, then, now, why }): Finding[] => {
           const ref = part.refs.find(({ target }) => target === id);
-          return /no correction says why/.test(plain(why)) && ref !== undefined
+          return /and no correction says why/.test(plain(why)) && ref !== undefined
             ? [
                 {
                   ...say.movedUntold(part, what, then, now === null ? 'not told' : plain([now])),

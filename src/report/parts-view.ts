@@ -1,6 +1,5 @@
 import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
-import { shortSum } from '../notes/pins.ts';
 import type { Part, Question } from '../trial/part.ts';
 import { correctionLink, shownReaches } from './amended.ts';
 import { claimPath, claimsOf } from './claims-view.ts';
@@ -9,7 +8,7 @@ import { wholeOf } from './digits.ts';
 import type { SeriesInput } from './input.ts';
 import type { Span } from './page.ts';
 import { link, verdict } from './spans.ts';
-import type { View } from './view.ts';
+import { besides, type View } from './view.ts';
 
 /** A part is out when it says so and its figures are pinned; until then it is a draft, whatever it says. */
 export const isOut = (part: Part): boolean => part.status !== 'draft' && part.pins !== null;
@@ -74,33 +73,29 @@ function whyFigure(view: View, part: Part, id: string, figure: Figure | undefine
   const now = view.input.ledger.methodVersion;
   if (then.method !== now) return [`method: version ${then.method} then, ${now} now.`];
   const runs = view.runs.filter(({ started }) => part.published !== null && started.slice(0, 10) > part.published);
-  if (runs.length > 0) return [runsSince(figure, runs)];
-  const files = figure !== undefined && inputsSum(figure) !== then.figures.get(id)?.inputs;
+  const own = new Set(runs.flatMap(({ file, log }) => [file, ...(log === null ? [] : [besides(file, log.file)])]));
+  const other = (figure?.inputs ?? [])
+    .filter(({ file, sha256 }) => !own.has(file) && then.inputs.get(file) !== sumOfFile(sha256))
+    .map(({ file }) => file.slice(file.lastIndexOf('/') + 1));
+  const made = (figure?.inputs ?? []).some(({ file }) => own.has(file));
+  const readings = other.some((name) => !setUp.has(name));
+  if (runs.length > 0 && !readings)
+    return [
+      made
+        ? `runs: ${runs.map(({ id }) => id).join(', ')} ${runs.length === 1 ? 'was' : 'were'} made since.`
+        : 'runs: others were made since, and their scatter is part of the ± here.',
+    ];
   return [
-    files
-      ? 'input: it rests on other files than then, and no correction says why.'
+    other.length > 0
+      ? `input: ${other.join(', ')} ${other.length === 1 ? 'is' : 'are'} not as on that day, and no correction says why.`
       : 'input: the series was set up otherwise then, and no correction says why.',
   ];
 }
 
-/** More runs are no correction: what they bring is told as such. */
-function runsSince(figure: Figure | undefined, runs: View['runs']): string {
-  const own = runs.filter(({ file, log }) =>
-    (figure?.inputs ?? []).some((i) => i.file === file || (log !== null && i.file.endsWith(`/${log.file}`))),
-  );
-  return own.length > 0
-    ? `runs: ${own.map(({ id }) => id).join(', ')} ${own.length === 1 ? 'was' : 'were'} made since.`
-    : 'runs: others were made since, and their scatter is part of the ± here.';
-}
+/** Notes that are written on as a series grows: a state of the rig, a campaign, a question. */
+const setUp: ReadonlySet<string> = new Set(['series.md', 'rig.md', 'plan.md', 'claims.md']);
 
-/** Short sum of the files behind a figure, by their own sums. */
-export const inputsSum = ({ inputs }: Figure): string =>
-  shortSum(
-    inputs
-      .map(({ sha256 }) => sha256)
-      .sort()
-      .join(' '),
-  );
+export const sumOfFile = (sha256: string): string => sha256.slice(0, 16);
 
 export const laterReaches = (view: View, part: Part) =>
   shownReaches(view).filter(({ correction }) => part.published !== null && correction.publishedOn > part.published);

@@ -2,7 +2,7 @@ import type { Part } from '../trial/part.ts';
 import type { Pins } from '../trial/part.ts';
 import { sumOfWords } from '../notes/pins.ts';
 import { claimsOf } from './claims-view.ts';
-import { inputsSum, textOfFigure } from './parts-view.ts';
+import { sumOfFile, textOfFigure } from './parts-view.ts';
 import type { View } from './view.ts';
 
 /** What a part shows on its day: each figure and each word once, in the order of its words. */
@@ -19,9 +19,15 @@ export function pinsOf(view: View, part: Part & { readonly published: string }):
         const figure = view.figureById.get(id);
         if (figure === undefined) return [];
         const { value, unit, interval } = figure;
-        const pin = { figure: id, shown: textOfFigure(figure), value, low: interval[0], high: interval[1], unit };
-        return [[id, { ...pin, inputs: inputsSum(figure) }] as const];
+        const [low, high] = interval;
+        return [[id, { figure: id, shown: textOfFigure(figure), value, low, high, unit }] as const];
       }),
+    ),
+    inputs: new Map(
+      named('figure')
+        .flatMap((id) => view.figureById.get(id)?.inputs ?? [])
+        .map(({ file, sha256 }) => [file, sumOfFile(sha256)] as const)
+        .sort(([a], [b]) => (a < b ? -1 : 1)),
     ),
     claims: new Map(
       named('claim').flatMap((id) => {

@@ -47,8 +47,6 @@ export interface Pin {
   readonly low: number | null;
   readonly high: number | null;
   readonly unit: string;
-  /** Short sum of the files that it was worked out from. */
-  readonly inputs: string;
 }
 
 /** `parts/<n>-<slug>.pins`, beside the part. */
@@ -61,6 +59,8 @@ export interface Pins {
   readonly figures: ReadonlyMap<string, Pin>;
   /** Claim → word. */
   readonly claims: ReadonlyMap<string, string>;
+  /** Files that its figures were worked out from → beginning of their SHA-256. */
+  readonly inputs: ReadonlyMap<string, string>;
 }
 
 export const questionKinds = ['flow', 'loss', 'heat', 'cost', 'wear', 'other'] as const;

@@ -21,7 +21,8 @@ answers:
 ${words}`;
 const pins = `part\t2-second\t2026-05-05\t1
 words\t${sumOfWords(words)}
-figure\tS-07/spin-power@290rpm,60Cel\t241 ± 9 W\t241\t232\t250\tW\t00ff
+figure\tS-07/spin-power@290rpm,60Cel\t241 ± 9 W\t241\t232\t250\tW
+file\thill-bowl/runs/S-07.csv\t00ff
 `;
 const question = (id: string, more = ''): string =>
   `  - { id: ${id}, text: "Is it so?", raised-by: reader, raised-on: 2026-03-20, kind: loss${more} }\n`;
