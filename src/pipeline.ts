@@ -16,8 +16,7 @@ import { allRelations } from './physics/all.ts';
 import { offChecks } from './physics/held.ts';
 import { textHash } from './statistics/seeded.ts';
 import type { TextFile } from './outlets/files.ts';
-import { flowFiles } from './outlets/flow-files.ts';
-import { ledgerJson } from './outlets/ledger-json.ts';
+import { bookFiles } from './outlets/book-files.ts';
 import { placed } from './placed.ts';
 import { bookPages, seriesPages } from './report/pages.ts';
 import { partFindings } from './report/part-findings.ts';
@@ -107,13 +106,11 @@ export function makeBook(input: {
   }
   tell('writing pages');
   const all = inOrder(placed(findings, files));
+  const pages = [...bookPages({ book, series, findings: all, audience }), ...series.flatMap((s) => seriesPages(s))];
   return {
     book,
-    pages: [...bookPages({ book, series, findings: all, audience }), ...series.flatMap((s) => seriesPages(s))],
-    files: series.flatMap((s) => [
-      { path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) },
-      ...flowFiles(s),
-    ]),
+    pages,
+    files: bookFiles(book, series, pages),
     frame: siteFrame({ book, series }),
     ledgers: series.map((s) => s.ledger),
     series,

@@ -122,6 +122,16 @@ export function seriesPage(view: View): Page {
         facts([
           ['Licence', [series.licence]],
           ['Corrections', [view.input.book.contact]],
+          [
+            'Data',
+            [
+              link(`${view.base}datapackage.json`, 'data package'),
+              ' with a CSV of every table, ',
+              link(`${view.base}ledger.json`, 'ledger.json'),
+              ', ',
+              link(`${view.base}CITATION.cff`, 'how to cite it'),
+            ],
+          ],
         ]),
       ]),
       noteSection(view, series),
