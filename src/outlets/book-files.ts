@@ -5,6 +5,7 @@ import { viewOf, type View } from '../report/view.ts';
 import type { Book } from '../trial/book.ts';
 import { citation } from './citation.ts';
 import { dataPackage } from './data-package.ts';
+import { dataset } from './dataset.ts';
 import { feed, feedEntries } from './feed.ts';
 import type { TextFile } from './files.ts';
 import { flowFiles } from './flow-files.ts';
@@ -20,6 +21,7 @@ export function bookFiles(book: Book, series: readonly SeriesInput[], pages: rea
       { path: `series/${one.record.series.id}/ledger.json`, text: ledgerJson(one.ledger, supersededOf(views[i]!)) },
       ...dataPackage(views[i]!),
       citation(views[i]!),
+      dataset(views[i]!),
       ...flowFiles(one),
     ]),
     ...feed(book, feedEntries(views)),

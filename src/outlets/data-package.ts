@@ -1,6 +1,7 @@
 import { sha256 } from '@noble/hashes/sha2';
 import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils';
 import type { View } from '../report/view.ts';
+import { addressOf } from '../report/frame.ts';
 import { csvText } from './csv.ts';
 import { dataTables, type DataTable } from './data-tables.ts';
 import type { TextFile } from './files.ts';
@@ -54,14 +55,6 @@ function resource(table: DataTable, text: string) {
 
 /** With `/` at the end; null where the book has no address of its own. */
 export const siteAddress = ({ input: { book } }: Pick<View, 'input'>): string | null => addressOf(book);
-
-export const addressOf = (book: { readonly address: string | null; readonly pathPrefix: string }): string | null =>
-  book.address === null
-    ? null
-    : `${book.address.replace(/\/+$/, '')}/${book.pathPrefix.replace(/^\/+|\/+$/g, '')}/`.replace(
-        /([^:])\/\/+$/,
-        '$1/',
-      );
 
 /** The name that the licence goes by; a path where it is one of the well-known ones. */
 const licenceOf = (licence: string): { readonly name: string; readonly path?: string } => {

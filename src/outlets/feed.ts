@@ -3,7 +3,7 @@ import { shownObjections } from '../report/amends.ts';
 import { isOut, partName, partPath, partsOf } from '../report/parts-view.ts';
 import type { View } from '../report/view.ts';
 import type { Book } from '../trial/book.ts';
-import { addressOf } from './data-package.ts';
+import { addressOf } from '../report/frame.ts';
 import type { TextFile } from './files.ts';
 import { escapedXml } from './xml.ts';
 

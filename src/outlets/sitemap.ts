@@ -1,6 +1,6 @@
 import type { Page } from '../report/page.ts';
 import type { Book } from '../trial/book.ts';
-import { addressOf } from './data-package.ts';
+import { addressOf } from '../report/frame.ts';
 import type { TextFile } from './files.ts';
 import { escapedXml } from './xml.ts';
 

@@ -1,5 +1,5 @@
 import { claimsAmong } from './claims-view.ts';
-import type { NavLink, SiteFrame } from './frame.ts';
+import { addressOf, type NavLink, type SiteFrame } from './frame.ts';
 import { flowMenu } from './flow-menu.ts';
 import { partsAmong } from './parts-view.ts';
 import type { SeriesInput } from './input.ts';
@@ -13,6 +13,7 @@ export function siteFrame({ book, series }: { book: Book; series: readonly Serie
     language: book.language,
     pathPrefix: book.pathPrefix,
     invented: book.invented,
+    address: addressOf(book),
     nav: [
       ...series.map(({ record }) => ({ text: record.series.title, to: `series/${record.series.id}/` })),
       { text: 'Method', to: 'method/' },

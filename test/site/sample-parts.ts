@@ -44,6 +44,7 @@ export const frame: SiteFrame = {
   language: 'en',
   pathPrefix: '/',
   invented: true,
+  address: null,
   nav: [
     { text: 'Method', to: 'method/' },
     { text: 'Cautions', to: 'cautions/' },

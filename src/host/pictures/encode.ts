@@ -90,7 +90,7 @@ function sizesOf(told: Sharp.Metadata): readonly { readonly width: number; reado
 
 /** Loaded when the first picture asks for it; null where its machine code does not run. */
 let loaded: Promise<typeof Sharp | null> | null = null;
-const decoder = (): Promise<typeof Sharp | null> =>
+export const decoder = (): Promise<typeof Sharp | null> =>
   (loaded ??= import('sharp').then(
     ({ default: sharp }) => {
       sharp.cache(false);

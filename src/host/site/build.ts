@@ -5,6 +5,7 @@ import type { SiteFrame } from '../../report/frame.ts';
 import type { Chart, Page } from '../../report/page.ts';
 import type { Drawn, PictureMemo } from '../pictures/draw.ts';
 import { drawChart } from '../pictures/draw.ts';
+import { openGraphPictures } from '../pictures/open-graph.ts';
 import { insideSite } from './address.ts';
 import { copyAssets } from './assets.ts';
 import { isDrawn } from './blocks.ts';
@@ -48,9 +49,14 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
   const fresh = await mkdtemp(join(dirname(out), `.${basename(out)}-`));
   try {
     const { kept: memo = pageMemo(), pages, frame, shown = noMedia } = input;
-    const beside = besideView(input);
+    const drawn = await openGraphPictures({
+      pages,
+      into: fresh,
+      ...(input.memo === undefined ? {} : { memo: input.memo }),
+    });
+    const beside = besideView(input, drawn);
     const { changed, now } = await takenOver({ pages, frame, beside, memo: memo.pages, before: out, fresh });
-    const sheets = await layOut({ ...input, pages: changed });
+    const sheets = await layOut({ ...input, pages: changed, drawn });
     input.tell?.(0, sheets.length, 'pages');
     const builder = new Eleventy(join(packageRoot, 'content'), fresh, {
       configPath: join(packageRoot, '.eleventy.js'),
@@ -77,7 +83,9 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
 }
 
 /** Draws every picture, one after the other, and works every page out for the templates. */
-export async function layOut(input: Omit<SiteInput, 'out' | 'kept'>): Promise<readonly SheetView[]> {
+export async function layOut(
+  input: Omit<SiteInput, 'out' | 'kept'> & { readonly drawn?: ReadonlySet<string> },
+): Promise<readonly SheetView[]> {
   const { pages, frame, tell, memo } = input;
   const charts = chartsOf(pages);
   const drawn = new Map<Chart, Drawn>();
@@ -90,7 +98,7 @@ export async function layOut(input: Omit<SiteInput, 'out' | 'kept'>): Promise<re
     if (picture === undefined) throw new Error(`No picture was drawn for ${chart.id}`);
     return picture;
   };
-  const beside = besideView(input);
+  const beside = besideView(input, input.drawn);
   return pages.map((page) => sheetView(page, frame, { pictureOf, beside }));
 }
 
@@ -99,12 +107,16 @@ export const chartsOf = (pages: readonly Page[]): readonly Chart[] =>
     .flatMap((page) => page.sections.flatMap(({ blocks }) => everyBlock(blocks)))
     .flatMap((block) => (block.kind === 'chart' ? [block.chart] : []));
 
-function besideView({ files, frame, shown = noMedia }: Pick<SiteInput, 'files' | 'frame' | 'shown'>): BesideView {
+function besideView(
+  { files, frame, shown = noMedia }: Pick<SiteInput, 'files' | 'frame' | 'shown'>,
+  drawn: ReadonlySet<string> = new Set(),
+): BesideView {
   const texts = new Map(files.map(({ path, text }) => [path, text]));
   return {
     stillOf: (address) => shown.stills.get(address) ?? null,
     language: frame.language,
     hasClip: (address) => shown.clips.has(address),
+    hasPicture: (address) => drawn.has(address),
     textOf: (address) => texts.get(address) ?? null,
   };
 }

@@ -8,6 +8,8 @@ import type { SpansOf, SpanView } from './spans.ts';
 export interface BesideView {
   readonly stillOf: (address: string) => MadeStill | null;
   readonly hasClip: (address: string) => boolean;
+  /** Whether a picture for other sites was drawn at this address. */
+  readonly hasPicture: (address: string) => boolean;
   readonly language: string;
   /** Of a text file of the site; null when there is none of that name. */
   readonly textOf: (address: string) => string | null;

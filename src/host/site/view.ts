@@ -24,12 +24,21 @@ export interface SheetView {
   readonly hero: ChartView | null;
   readonly sections: readonly SectionView[];
   readonly index: readonly { readonly href: string; readonly text: string }[];
+  /** For machines that read the page: where its feed is, what its data are, how it is shown elsewhere. */
+  readonly machines: MachinesView;
   readonly assets: string;
   /** Files of scripts, beside the style sheet; most pages need none. */
   readonly scripts: readonly string[];
   readonly home: string;
   readonly seriesNav: readonly NavView[];
   readonly nav: readonly NavView[];
+}
+
+export interface MachinesView {
+  readonly feed: string | null;
+  /** JSON that cannot end its element. */
+  readonly dataset: string | null;
+  readonly open: { readonly url: string; readonly picture: string | null } | null;
 }
 
 export interface NavView {
@@ -76,6 +85,7 @@ export function sheetView(
     index: page.sections.flatMap(({ id, heading, inIndex = heading }) =>
       inIndex === null ? [] : [{ href: `#${encodeURIComponent(id)}`, text: inIndex }],
     ),
+    machines: machinesView(page, frame, made.beside),
     assets: relative(page.path, 'assets/'),
     scripts: scriptsFor(everyBlock(page.sections.flatMap(({ blocks }) => blocks))),
     home: relative(page.path, 'index.html'),
@@ -96,6 +106,25 @@ const sectionView = (section: Section, at: BlocksAt): SectionView => ({
     list: (note.list ?? []).map(at.spans),
   })),
 });
+
+const openly: ReadonlySet<string> = new Set(['book', 'series', 'part', 'standing', 'claims', 'own-axle']);
+
+function machinesView(page: Page, frame: SiteFrame, beside: BesideView): MachinesView {
+  const { address } = frame;
+  const picture = page.series === null ? null : `series/${page.series}/picture.png`;
+  return {
+    feed: beside.textOf('feed.xml') === null ? null : relative(page.path, 'feed.xml'),
+    dataset:
+      page.kind === 'series' ? (beside.textOf(`${page.path}dataset.jsonld`)?.replaceAll('<', '\\u003c') ?? null) : null,
+    open:
+      address === null || !openly.has(page.kind)
+        ? null
+        : {
+            url: `${address}${page.path}`,
+            picture: picture !== null && beside.hasPicture(picture) ? `${address}${picture}` : null,
+          },
+  };
+}
 
 const firstDrawing = (sections: readonly SectionView[]): ChartView | null =>
   sections
