@@ -17,9 +17,11 @@ export interface Call {
   /** A part (pin), and whether it is written. */
   readonly part: string | null;
   readonly write: boolean;
+  /** Every sum of a pack (check). */
+  readonly deep: boolean;
 }
 
-const commands = ['check', 'build', 'preview', 'print', 'pin', 'help', 'version'] as const;
+const commands = ['check', 'build', 'preview', 'print', 'pin', 'pack', 'help', 'version'] as const;
 type Command = (typeof commands)[number];
 
 const options = {
@@ -32,17 +34,19 @@ const options = {
   series: { type: 'string' },
   part: { type: 'string' },
   write: { type: 'boolean', default: false },
+  deep: { type: 'boolean', default: false },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', short: 'v', default: false },
 } as const;
 
 /** Which command an option belongs to; one that it does not take is refused rather than passed over. */
 const taken: Readonly<Record<Command, readonly string[]>> = {
-  check: ['public', 'json'],
+  check: ['public', 'json', 'deep'],
   build: ['out', 'public', 'json'],
   preview: ['port', 'public'],
   print: ['cards', 'series', 'out', 'all'],
   pin: ['part', 'series', 'write'],
+  pack: ['out'],
   help: Object.keys(options),
   version: Object.keys(options),
 };
@@ -86,10 +90,12 @@ export function callOf(argv: readonly string[]): Call | string {
     series: typeof values.series === 'string' ? values.series : null,
     part: typeof values.part === 'string' ? values.part : null,
     write: values.write === true,
+    deep: values.deep === true,
   };
 }
 
-const outOf = (command: string | undefined): string => (command === 'print' ? '_cards' : '_site');
+const outOf = (command: string | undefined): string =>
+  command === 'print' ? '_cards' : command === 'pack' ? '../pack' : '_site';
 
 /** A value that an option may well be given. */
 const likely = (option: string, command: string | undefined): string =>

@@ -2,6 +2,7 @@
 import { build } from './build.ts';
 import { callOf } from './call.ts';
 import { check } from './check.ts';
+import { pack } from './pack.ts';
 import { pin } from './pin.ts';
 import { preview } from './preview.ts';
 import { print } from './print.ts';
@@ -29,6 +30,8 @@ async function main(argv: readonly string[]): Promise<number> {
       return preview(call);
     case 'pin':
       return pin(call);
+    case 'pack':
+      return pack(call);
     case 'print':
       return print(call);
   }

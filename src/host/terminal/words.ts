@@ -6,12 +6,14 @@ export const usage = `Usage
   dipmark build   [folder] --public            only what is marked shown-to: public
   dipmark preview [folder] [--port 8080]       build, serve on this machine only, rebuild on save
   dipmark print   [folder] --cards             run cards of what the plan still wants, to fill in by hand
+  dipmark pack    [folder] --out ../pack       one folder and one zip that build again without a network
+  dipmark check   [pack]   --deep              every file of a pack against its sum
   dipmark pin     [folder] --part 4-uphill     keep what a part shows on its day; shown first, written with --write
 
 The folder is the one that holds book.md; without one, the folder you stand in.
 
 Options
-  --out        where the site or the cards go (build, print)
+  --out        where the site, the cards or the pack go (build, print, pack)
   --public     what strangers may see (check, build, preview)
   --json       findings as JSON on standard output, for other programs (check, build)
   --series     of one series only (print, pin)
