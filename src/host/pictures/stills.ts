@@ -8,9 +8,11 @@ import { encodeStill } from './encode.ts';
 import {
   animation,
   damaged,
+  noDecoder,
   notAPicture,
   stillNameTwice,
   stillNotDecoded,
+  stillsWithoutDecoder,
   tooManyBytes,
   type StillTrouble,
 } from './texts.ts';
@@ -68,6 +70,7 @@ export async function makeStills(input: {
   const sources = new Map<string, string>();
   const stills = new Map<string, MadeStill | null>();
   const findings: Finding[] = [];
+  const noneDecoded: string[] = [];
   for (const [i, { source, address }] of wanted.entries()) {
     const shown = sources.get(address);
     if (shown === source) continue;
@@ -80,9 +83,16 @@ export async function makeStills(input: {
     const file = media.get(source);
     const made = file === undefined ? null : await decoded(folder, file, store);
     stills.set(address, made !== null && 'sizes' in made ? made : null);
-    if (made !== null && 'says' in made) findings.push(stillNotDecoded(source, made));
+    if (made === null || !('says' in made)) continue;
+    // said once: it is of the machine, not of the picture
+    if (made.says === noDecoder().says) noneDecoded.push(source);
+    else findings.push(stillNotDecoded(source, made));
   }
-  return { stills, findings };
+  const [first] = noneDecoded;
+  return {
+    stills,
+    findings: first === undefined ? findings : [...findings, stillsWithoutDecoder(first, noneDecoded.length)],
+  };
 }
 
 async function decoded(folder: string, file: MediaFile, store: StillStore): Promise<MadeStill | StillTrouble> {

@@ -56,6 +56,17 @@ export const stillNotDecoded = (file: string, { says, why, write }: StillTrouble
   effect: 'Its place on the page says that the still could not be read.',
 });
 
+/** A tool without its native parts, as in a pack: the figures stand, the stills wait for another machine. */
+export const stillsWithoutDecoder = (first: string, count: number): Finding => ({
+  code: 'stills-not-decoded',
+  level: 'warning',
+  place: { file: first, line: 1, column: 1 },
+  says: `${count === 1 ? 'One still' : `${String(count)} stills`} cannot be decoded: the library for pictures does not start on this machine.`,
+  why: noDecoder().why,
+  write: noDecoder().write,
+  effect: 'Their places on the pages say that they could not be read; every figure stands.',
+});
+
 /** Two stills would be written to one address. */
 export const stillNameTwice = (file: string, other: string): Finding => ({
   code: 'still-name-twice',

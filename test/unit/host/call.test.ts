@@ -16,7 +16,7 @@ describe('a call from the command line', () => {
       port: 8080,
       audience: 'house',
       json: false,
-      ...{ cards: false, all: false, series: null, part: null, write: false },
+      ...{ cards: false, all: false, series: null, part: null, write: false, deep: false },
     });
   });
   it('takes options before and after the folder', () => {

@@ -8,6 +8,7 @@ import sharp from 'sharp';
 import { afterAll, describe, expect, it } from 'vitest';
 import { readMedia } from '../../../src/host/disk/book.ts';
 import { makeStills, type MadeStill, stillStore } from '../../../src/host/pictures/stills.ts';
+import { stillsWithoutDecoder } from '../../../src/host/pictures/texts.ts';
 
 const root = mkdtempSync(join(tmpdir(), 'dipmark-still-'));
 const folder = join(root, 'book');
@@ -261,5 +262,13 @@ describe('the largest picture that is decoded', () => {
     const [width, peak_MiB] = stdout.trim().split(' ').map(Number);
     expect(width).toBe(1280);
     expect(peak_MiB).toBeLessThan(600);
+  });
+});
+
+describe('a tool without its native parts, as in a pack', () => {
+  it('says once that no still can be decoded, as a warning: every figure stands', () => {
+    const told = stillsWithoutDecoder('hill-bowl/pictures/F-01-290.png', 30);
+    expect(told).toMatchObject({ code: 'stills-not-decoded', level: 'warning' });
+    expect(told.says).toContain('30 stills cannot be decoded');
   });
 });
