@@ -16,6 +16,7 @@ import { allRelations } from './physics/all.ts';
 import { offChecks } from './physics/held.ts';
 import { textHash } from './statistics/seeded.ts';
 import type { TextFile } from './outlets/files.ts';
+import { findFiles } from './outlets/find-files.ts';
 import { flowFiles } from './outlets/flow-files.ts';
 import { ledgerJson } from './outlets/ledger-json.ts';
 import { placed } from './placed.ts';
@@ -96,13 +97,17 @@ export function makeBook(input: {
   }
   tell('writing pages');
   const all = inOrder(placed(findings, files));
+  const pages = [...bookPages({ book, series, findings: all, audience }), ...series.flatMap((s) => seriesPages(s))];
   return {
     book,
-    pages: [...bookPages({ book, series, findings: all, audience }), ...series.flatMap((s) => seriesPages(s))],
-    files: series.flatMap((s) => [
-      { path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) },
-      ...flowFiles(s),
-    ]),
+    pages,
+    files: [
+      ...series.flatMap((s) => [
+        { path: `series/${s.record.series.id}/ledger.json`, text: ledgerJson(s.ledger) },
+        ...flowFiles(s),
+      ]),
+      ...findFiles(pages, series),
+    ],
     frame: siteFrame({ book, series }),
     ledgers: series.map((s) => s.ledger),
     series,
