@@ -3,7 +3,15 @@ import type { At, Cell } from '../trial/derived.ts';
 import type { Effect } from '../trial/compared.ts';
 import { gradeKinds } from '../trial/flow.ts';
 import type { QuantityName } from '../trial/figures.ts';
-import type { FindCell, FindCondition, FindRun, FindSeries, FindSubject, FindSump } from '../trial/find.ts';
+import type {
+  FindArticle,
+  FindCell,
+  FindCondition,
+  FindRun,
+  FindSeries,
+  FindSubject,
+  FindSump,
+} from '../trial/find.ts';
 import type { TrialKind } from '../trial/plan.ts';
 import type { Run } from '../trial/run.ts';
 import { articleWords, cellWords, conditionWords, figureWords, quantityWords } from './cite.ts';
@@ -46,7 +54,7 @@ export function findSeries(view: View): FindSeries {
     columns.subject.push(lists.subject(subject));
     columns.quantity.push(lists.quantity(row.quantity, trial));
     columns.condition.push(lists.condition(row, trial));
-    columns.text.push(wholeOf(figure));
+    columns.text.push(wholeOf(figure, view.withUs));
     columns.verdict.push(verdict === null ? -1 : lists.verdict(verdict));
   };
   const runs = view.runs.map((run): FindRun => lists.run(run));
@@ -103,7 +111,7 @@ export function verdictOf({ indicative, separated, margin }: Effect): string {
 
 /** Every thing that rows name, once, with its place. */
 function listsOf(view: View) {
-  const articles = places([...view.articles.values()].map(({ id, name, kind }) => [id, name, kind] as const));
+  const articles = places(articlesOf(view));
   const oils = places([...view.oils.values()].map(({ id, name, grade }) => [id, name, grade] as const));
   const runPlace = new Map(view.runs.map(({ id }, i) => [id, i]));
   const cells = growing<FindCell>();
@@ -189,6 +197,14 @@ function growing<T>(): { readonly all: readonly T[]; readonly put: (key: string,
       return place;
     },
   };
+}
+
+function articlesOf(view: View): readonly FindArticle[] {
+  const ids = [...view.articles.keys()];
+  return [...view.articles.values()].map(({ id, name, kind, standsInFor }) => [
+    ...([id, name, kind] as const),
+    standsInFor.map((other) => ids.indexOf(other)).filter((place) => place >= 0),
+  ]);
 }
 
 /** What is held back has no place: −1. */

@@ -31,11 +31,22 @@ function runText(page: Page): FindText[] {
   return [[page.path, `${id}: ${page.title}`, joined([page.description, ...banners, ...own])]];
 }
 
+/** Of sheets that are laid from figures: what people wrote. Its figures are found by their conditions. */
+const writtenSections: Readonly<Partial<Record<PageKind, readonly string[]>>> = {
+  series: ['note'],
+  standing: [],
+  article: ['note'],
+  oil: ['note', 'samples'],
+  rig: ['note'],
+  plan: ['note'],
+};
+
 function textsOf(page: Page): FindText[] {
   const head: FindText = [page.path, page.title, joined([plainOf(page.lead), page.description])];
   return [
     head,
     ...page.sections.flatMap(({ id, heading, blocks }): FindText[] => {
+      if (writtenSections[page.kind]?.includes(id) === false) return [];
       const words = joined(blocks.flatMap(wordsIn));
       if (words === '' && heading === null) return [];
       const title = heading === null ? page.title : `${page.title}: ${heading}`;
@@ -67,7 +78,7 @@ const wordsIn = (block: Block): readonly string[] => {
     case 'list':
       return block.items.map(plainOf);
     case 'facts':
-      return block.rows.map(({ name, value }) => `${name} ${plainOf(value)}`);
+      return block.rows.flatMap(({ name, value }) => (isWords(plainOf(value)) ? [`${name} ${plainOf(value)}`] : []));
     case 'fold':
       return [block.summary, ...block.blocks.flatMap(wordsIn)];
     case 'pair':
@@ -89,7 +100,8 @@ const wordsIn = (block: Block): readonly string[] => {
 };
 
 /** Figures are found by their conditions, not by their digits. */
-const isWords = (text: string): boolean => /\p{L}{3}/u.test(text);
+const isWords = (text: string): boolean =>
+  /\p{L}{3}/u.test(text) && text.replace(/[^\p{L}]/gu, '').length > 0.6 * text.replace(/\s/g, '').length;
 
 const plainOf = (spans: readonly Span[]): string =>
   spans.map((span) => (typeof span === 'string' ? span : span.kind === 'blank' ? '' : span.text)).join('');

@@ -21,7 +21,7 @@ export interface FindSeries {
   readonly heldRuns: number;
   /** Two that differ by no more are the same. */
   readonly tolerance: { readonly fill_L: number; readonly speed_ratio: number };
-  readonly articles: readonly (readonly [id: string, name: string, kind: string])[];
+  readonly articles: readonly FindArticle[];
   readonly oils: readonly (readonly [id: string, name: string, grade: string])[];
   readonly cells: readonly FindCell[];
   readonly runs: readonly FindRun[];
@@ -32,6 +32,9 @@ export interface FindSeries {
   readonly figures: FindFigures;
   readonly claims: readonly FindClaim[];
 }
+
+/** `standsInFor`: places of the articles that a window copy was made after. */
+export type FindArticle = readonly [id: string, name: string, kind: string, standsInFor: readonly number[]];
 
 /** `fill_L` is null where nobody told. */
 export type FindCell = readonly [article: number, oil: number, fill_L: number | null, words: string];

@@ -2,7 +2,7 @@ import { gradeKinds } from '../../trial/flow.ts';
 import type { FindClaim, FindRun, FindSeries } from '../../trial/find.ts';
 import type { Ask } from './ask.ts';
 import { bitOf, cellDiffers, conditionDiffers, runDiffers, type Differs } from './differs.ts';
-import { nearestOf, type Near } from './nearest.ts';
+import { nearestOf, type Near, type Offered } from './nearest.ts';
 
 export interface FoundRun {
   readonly series: FindSeries;
@@ -38,7 +38,7 @@ export interface WordsFound {
   readonly claim: (of: FoundClaim) => boolean;
 }
 
-const mostNear = 6;
+const mostNear = 8;
 
 /**
  * What was run as it is asked, and what came of it. Whether it was tested is judged by conditions alone, never by words, a
@@ -64,7 +64,7 @@ export const asksConditions = (ask: Ask): boolean =>
   [ask.trial, ask.kind, ask.article, ask.oil, ask.basis, ask.grade].some((text) => text !== '') ||
   [ask.fill_L, ask.speed_rpm, ask.sump].some((value) => value !== null);
 
-type Offer = ReturnType<typeof nearestOf>['offer'];
+type Offer = (of: Offered) => void;
 
 function ofSeries(series: FindSeries, ask: Ask, words: WordsFound | null, offer: Offer) {
   const { figures, runs, subjects, quantities, conditions } = series;

@@ -5,7 +5,7 @@ import { scales } from '../../trial/grade-anchors.ts';
 import { answerOf, type Answer, type FoundClaim, type FoundRun, type WordsFound } from './answer.ts';
 import type { Ask, AskField } from './ask.ts';
 import { articleKey } from './differs.ts';
-import { wordsOf, type FoundText } from './words.ts';
+import { wordIndex, type FoundText } from './words.ts';
 
 export interface Choice {
   readonly value: string;
@@ -23,21 +23,23 @@ export interface FindBook {
   readonly heldRuns: number;
   /** Of a field that is chosen from a list. */
   readonly choices: (field: AskField) => readonly Choice[] | null;
+  /** Takes in some more words; true when all are in. Asked before, it takes in the rest first. */
+  readonly read: (most: number) => boolean;
   readonly ask: (ask: Ask) => Found;
 }
 
 export function bookOf(parts: readonly FindPart[]): FindBook {
   const series = parts.flatMap((part) => part.series ?? []);
   const texts: readonly FindText[] = parts.flatMap((part) => part.texts);
-  let words: ReturnType<typeof wordsOf> | null = null;
+  const words = wordIndex(texts);
   const lists = listsOf(series);
   return {
     series,
     heldRuns: series.reduce((sum, { heldRuns }) => sum + heldRuns, 0),
     choices: (field) => lists[field] ?? null,
+    read: words.read,
     ask: (ask) => {
-      words ??= wordsOf(texts);
-      const hits = ask.words === '' ? [] : words(ask.words);
+      const hits = ask.words === '' ? [] : words.ask(ask.words);
       const answer = answerOf(series, ask, ask.words === '' ? null : foundOn(hits));
       return { answer, texts: isNarrowed(ask) ? hits.filter(aboutOf(answer)) : hits };
     },
@@ -47,12 +49,12 @@ export function bookOf(parts: readonly FindPart[]): FindBook {
 const isNarrowed = (ask: Ask): boolean =>
   Object.entries(ask).some(([field, value]) => field !== 'words' && value !== '' && value !== null);
 
-/** Words of a run are its own, those of its article and those of its oil. */
+/** Words of a run are its own: its title names the article, and what is said of an article is not said of each of its runs. */
 function foundOn(hits: readonly FoundText[]): WordsFound {
   const pages = new Set(hits.map(({ path }) => pageOf(path)));
   const sections = new Set(hits.map(({ path }) => path));
   return {
-    run: (of) => [runPath(of), articlePath(of), oilPath(of)].some((path) => pages.has(path)),
+    run: (of) => pages.has(runPath(of)),
     claim: (of) => sections.has(claimPath(of)),
   };
 }

@@ -1,4 +1,4 @@
-import type { FindCell, FindCondition, FindRun, FindSeries } from '../../trial/find.ts';
+import type { FindArticle, FindCell, FindCondition, FindRun, FindSeries } from '../../trial/find.ts';
 import type { Ask } from './ask.ts';
 
 /** Fields by which one run can be nearer to what is asked than another. */
@@ -21,13 +21,13 @@ const sameSump_K = 2.5;
 const far = 1e6;
 
 export function cellDiffers(series: FindSeries, [article, oil, fill_L]: FindCell, ask: Ask): Differs {
-  const [id = '', name = '', kind = ''] = series.articles[article] ?? [];
+  const articles = standingFor(series, article);
   const grade = series.oils[oil]?.[2] ?? '';
   const off = ask.fill_L === null ? 0 : fill_L === null ? far : Math.abs(fill_L - ask.fill_L) / series.tolerance.fill_L;
   return {
     mask:
-      bit('kind', ask.kind !== '' && kind !== ask.kind) |
-      bit('article', ask.article !== '' && articleKey(id, name) !== ask.article) |
+      bit('kind', ask.kind !== '' && !articles.some(([, , kind]) => kind === ask.kind)) |
+      bit('article', ask.article !== '' && !articles.some(([id, name]) => articleKey(id, name) === ask.article)) |
       bit('oil', ask.oil !== '' && grade !== ask.oil) |
       bit('fill', off > 1 + 1e-9),
     distance: off,
@@ -52,6 +52,12 @@ export function conditionDiffers({ tolerance }: FindSeries, [, , speed_rpm, sump
     mask: bit('speed', speed > 1 + 1e-9) | bit('sump', warm > 1 + 1e-9),
     distance: Math.min(far, speed) + Math.min(far, warm),
   };
+}
+
+/** An article and what it stands in for: a flow trial of a window copy is one of the article behind it. */
+function standingFor({ articles }: FindSeries, place: number): readonly FindArticle[] {
+  const own = articles[place];
+  return own === undefined ? [] : [own, ...own[3].map((other) => articles[other]!)];
 }
 
 export const articleKey = (id: string, name: string): string => `${id} ${name}`;

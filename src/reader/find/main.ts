@@ -12,9 +12,13 @@ addEventListener('DOMContentLoaded', () => {
   if (place !== null) open(place, (self as { dipmarkFind?: readonly FindPart[] }).dipmarkFind ?? []);
 });
 
+/** So many stretches of words are taken in at once: some ten milliseconds. */
+const piece = 100;
+
 /** Fields over lists of what was found. The address holds what was asked, so that an answer can be sent to somebody. */
 function open(into: HTMLElement, parts: readonly FindPart[]): void {
   const book = bookOf(parts);
+  let allRead = false;
   const said = make('p', { role: 'status', class: 'find-said' });
   const found = make('div', { class: 'find-found' });
   const fields = fieldsOf(book, () => {
@@ -28,6 +32,10 @@ function open(into: HTMLElement, parts: readonly FindPart[]): void {
     if (!read.ok) {
       found.replaceChildren();
       setText(said, 'Not asked: see the fields that are marked.');
+      return;
+    }
+    if (!allRead && read.ask.words !== '') {
+      setText(said, 'Reading the words of the book …');
       return;
     }
     const answer = book.ask(read.ask);
@@ -50,6 +58,12 @@ function open(into: HTMLElement, parts: readonly FindPart[]): void {
     found,
   );
   follow();
+  const readOn = (): void => {
+    allRead = book.read(piece);
+    if (!allRead) setTimeout(readOn);
+    else if (fields.typed().words !== '') tell();
+  };
+  setTimeout(readOn);
   addEventListener('hashchange', () => {
     if (location.hash.includes('=')) follow();
   });

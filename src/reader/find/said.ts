@@ -55,6 +55,16 @@ export const differsWords = ({ differs }: Near): string => {
   return `differs in ${parts.length < 2 ? parts.join('') : `${parts.slice(0, -1).join(', ')} and ${parts.at(-1)!}`}`;
 };
 
+/** Of those that differ in the same, one is said; the list holds them all. */
+const firstOfEach = (nearest: readonly Near[]): readonly Near[] =>
+  nearest
+    .filter((near, i) => nearest.findIndex((other) => differsWords(other) === differsWords(near)) === i)
+    .slice(0, 3);
+
+/** "P1 deep bowl, 3.59 L of O2 (differs in the fill)" */
+const nearWords = (near: Near): string =>
+  `${near.series.cells[near.runs[0]![2]]![3]}${near.condition === null || near.condition[1] === '' ? '' : `, ${near.condition[1]}`} (${differsWords(near)})`;
+
 /** What came of asking, in one or two sentences; the lists below it hold the rest. */
 export function saidOf({ answer, texts }: Found, typed: AskTyped, heldRuns: number): string {
   const { tested, runs, out, figures, claims, nearest } = answer;
@@ -65,7 +75,7 @@ export function saidOf({ answer, texts }: Found, typed: AskTyped, heldRuns: numb
       out.length === 0
         ? ''
         : ` ${count(out.length, 'run was made so, and gives', 'runs were made so, and give')} no figure.`;
-    const near = nearest.length === 0 ? '' : ` ${count(nearest.length, 'that comes', 'that come')} nearest below.`;
+    const near = nearest.length === 0 ? '' : ` Nearest: ${firstOfEach(nearest).map(nearWords).join('; ')}.`;
     return `Not tested: ${askedWords(typed)}.${aside}${near}${held}`;
   }
   const found = [

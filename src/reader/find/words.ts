@@ -8,8 +8,15 @@ export interface FoundText {
   readonly around: string;
 }
 
-/** All words of the book, ready to be asked. Every word has to be found; where no stretch has all of them, some will do. */
-export function wordsOf(texts: readonly FindText[]): (asked: string) => readonly FoundText[] {
+export interface WordIndex {
+  /** Takes in some more stretches; true when all are in. */
+  readonly read: (most: number) => boolean;
+  /** Every word has to be found; where no stretch has all of them, some will do. */
+  readonly ask: (words: string) => readonly FoundText[];
+}
+
+/** All words of the book. They are taken in piece by piece, so that the page answers meanwhile. */
+export function wordIndex(texts: readonly FindText[]): WordIndex {
   const index = new MiniSearch<{ id: number; title: string; words: string }>({
     fields: ['title', 'words'],
     tokenize: tokensOf,
@@ -21,13 +28,23 @@ export function wordsOf(texts: readonly FindText[]): (asked: string) => readonly
       fuzzy: (term) => (term.length > 4 && !/\d/.test(term) ? 0.2 : false),
     },
   });
-  index.addAll(texts.map(([, title, words], id) => ({ id, title, words })));
-  return (asked) => {
-    const all = index.search(asked, { combineWith: 'AND' });
-    return (all.length > 0 ? all : index.search(asked)).map(({ id, terms }) => {
-      const [path, title, words] = texts[id as number]!;
-      return { path, title, around: aroundOf(words, terms) };
-    });
+  let taken = 0;
+  const read = (most: number): boolean => {
+    const piece = texts.slice(taken, taken + most);
+    index.addAll(piece.map(([, title, words], i) => ({ id: taken + i, title, words })));
+    taken += piece.length;
+    return taken === texts.length;
+  };
+  return {
+    read,
+    ask: (asked) => {
+      read(texts.length);
+      const all = index.search(asked, { combineWith: 'AND' });
+      return (all.length > 0 ? all : index.search(asked)).map(({ id, terms }) => {
+        const [path, title, words] = texts[id as number]!;
+        return { path, title, around: aroundOf(words, terms) };
+      });
+    },
   };
 }
 
