@@ -54,7 +54,7 @@ export function answerOf(all: readonly FindSeries[], ask: Ask, words: WordsFound
     tested: asked ? tested : null,
     runs: shown ? found.flatMap(({ runs }) => runs) : [],
     out: shown ? found.flatMap(({ out }) => out) : [],
-    figures: asked || ask.word !== '' || ask.value !== '' ? found.flatMap(({ figures }) => figures) : [],
+    figures: asked || ask.word !== '' || ask.value !== '' ? byKind(found.flatMap(({ figures }) => figures)) : [],
     claims: shown ? found.flatMap(({ claims }) => claims) : [],
     nearest: asked && !tested ? near.found(mostNear) : [],
   };
@@ -130,6 +130,15 @@ function ofSeries(series: FindSeries, ask: Ask, words: WordsFound | null, offer:
     );
   }
 }
+
+/** What was compared first, then what was found of a set-up, then of each run. */
+const byKind = (figures: readonly FoundFigure[]): readonly FoundFigure[] => {
+  const kind = ({ series, at }: FoundFigure): number => {
+    const [, , run, , against] = series.subjects[series.figures.subject[at]!]!;
+    return against >= 0 ? 0 : run < 0 ? 1 : 2;
+  };
+  return [0, 1, 2].flatMap((each) => figures.filter((figure) => kind(figure) === each));
+};
 
 const both = (a: Differs, b: Differs): Differs => ({ mask: a.mask | b.mask, distance: a.distance + b.distance });
 

@@ -12,9 +12,9 @@ export interface Fields {
 }
 
 const hints: Readonly<Partial<Record<AskField, string>>> = {
-  fill: '3.20 L',
-  speed: '290 rpm',
-  sump: '60 °C, or own',
+  fill: 'such as 2.40 L',
+  speed: 'such as 290 rpm',
+  sump: 'such as 60 °C, or “own”',
 };
 
 /** Words first, over the whole width; then a field for each condition. A list with one choice tells nothing and is left out. */

@@ -72,9 +72,7 @@ export function saidOf({ answer, texts }: Found, typed: AskTyped, heldRuns: numb
   const places = typed.words.trim() === '' ? [] : [count(texts.length, 'place in words', 'places in words')];
   if (tested === false) {
     const aside =
-      out.length === 0
-        ? ''
-        : ` ${count(out.length, 'run was made so, and gives', 'runs were made so, and give')} no figure.`;
+      out.length === 0 ? '' : ` ${count(out.length, 'run of this kind gives', 'runs of this kind give')} no figure.`;
     const near = nearest.length === 0 ? '' : ` Nearest: ${firstOfEach(nearest).map(nearWords).join('; ')}.`;
     return `Not tested: ${askedWords(typed)}.${aside}${near}${held}`;
   }
@@ -87,7 +85,7 @@ export function saidOf({ answer, texts }: Found, typed: AskTyped, heldRuns: numb
   if (tested === true && runs.length + figures.length + claims.length === 0)
     return `Tested: ${askedWords(typed)}; nothing of it has ${narrowing(typed)}.`;
   if (tested === true)
-    return `Tested: ${found.join(', ')}.${out.length === 0 ? '' : ` ${count(out.length, 'more run gives', 'more runs give')} no figure.`}`;
+    return `Tested: ${found.join(', ')}.${out.length === 0 ? '' : ` ${count(out.length, 'more run of this kind gives', 'more runs of this kind give')} no figure.`}`;
   if (found.length === 0) return typed.word + typed.value === '' ? '' : `Nothing has ${narrowing(typed)}.`;
   return `Found: ${found.join(', ')}.`;
 }

@@ -8,14 +8,16 @@ import { differsWords } from './said.ts';
 /** At first; the rest is asked for, so that a change of a field is drawn at once. */
 const first = 25;
 
-/** What was found, group by group: what comes nearest, claims, runs, figures, words. */
+/** What was found, group by group: what comes nearest, claims, words, runs, figures. */
 export const groupsOf = ({ answer, texts }: Found, several: boolean): readonly HTMLElement[] => {
   const { nearest, claims, runs, out, figures } = answer;
   const inSeries = (series: FindSeries): string => (several ? ` · ${series.title}` : '');
   const runItem = (of: FoundRun): HTMLElement =>
     item(
       linkTo(runPath(of), of.run[0]),
-      ` ${of.run[1]}, ${cellText(of.series, of.run[2])}, ${of.run[4]}${inSeries(of.series)}`,
+      ` ${of.run[1]}, ${cellText(of.series, of.run[2])}, `,
+      make('span', { class: 'whole' }, of.run[4]),
+      inSeries(of.series),
       ...(of.run[5] === null ? [] : [make('span', { class: 'find-around' }, of.run[5])]),
     );
   return [
@@ -28,12 +30,12 @@ export const groupsOf = ({ answer, texts }: Found, several: boolean): readonly H
         inSeries(of.series),
       ),
     ),
-    group('Runs', runs, runItem),
-    group('Run so, without a figure', out, runItem),
-    figureTable(figures, several),
     group('Words', texts, ({ path, title, around }) =>
       item(linkTo(path, title), make('span', { class: 'find-around' }, around)),
     ),
+    group('Runs', runs, runItem),
+    group('Of this kind, without a figure', out, runItem),
+    figureTable(figures, several),
   ].filter((each) => each !== null);
 };
 
