@@ -8,6 +8,7 @@ import { dataPackage } from './data-package.ts';
 import { dataset } from './dataset.ts';
 import { feed, feedEntries } from './feed.ts';
 import type { TextFile } from './files.ts';
+import { findFiles } from './find-files.ts';
 import { flowFiles } from './flow-files.ts';
 import { ledgerJson, type Superseded } from './ledger-json.ts';
 import { sitemap } from './sitemap.ts';
@@ -26,6 +27,7 @@ export function bookFiles(book: Book, series: readonly SeriesInput[], pages: rea
     ]),
     ...feed(book, feedEntries(views)),
     ...sitemap(book, pages),
+    ...findFiles(pages, series),
   ];
 }
 

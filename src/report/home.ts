@@ -26,6 +26,7 @@ export function homePage({ book }: BookInput, views: readonly View[]): Page {
       ...views.map((view, i) => seriesSection(view, i === 0)),
       section('about', 'About these pages', [
         listOf([
+          [link('find/', 'Find'), ' what was run, what came of it, and what was never tested.'],
           [link('guide/', 'How to read a page'), ', and how to start a book of your own.'],
           [link('method/', 'How figures are found'), ', with every relation, its source and its checks.'],
           [link('cautions/', 'What to mind at the rig'), ', and whose word counts.'],

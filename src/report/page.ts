@@ -39,6 +39,7 @@ export type PageKind =
   | 'cautions'
   | 'words'
   | 'guide'
+  | 'find'
   | 'checks';
 
 export interface Page {
@@ -122,7 +123,9 @@ export type Block =
   | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly [ClipView, ClipView] }
   | { readonly kind: 'grading'; readonly grading: GradingView }
   | { readonly kind: 'stress'; readonly stress: StressView }
-  | { readonly kind: 'own-axle'; readonly axle: OwnAxleView };
+  | { readonly kind: 'own-axle'; readonly axle: OwnAxleView }
+  /** Script files that hold what is found, beside the page. */
+  | { readonly kind: 'find'; readonly parts: readonly string[] };
 
 export interface PairSide {
   readonly title: readonly Span[];

@@ -8,6 +8,7 @@ import { cautionsPage } from './cautions-page.ts';
 import { claimsPage } from './claims.ts';
 import { claimsOf } from './claims-view.ts';
 import { checksPage } from './finding-words.ts';
+import { findPage } from './find-page.ts';
 import { flowMenu } from './flow-menu.ts';
 import { gradesPage } from './grades.ts';
 import { gradingPage } from './grading.ts';
@@ -78,9 +79,12 @@ function flowPages(view: View): readonly Page[] {
 
 /** Pages that stand outside any series, home first. */
 export function bookPages(input: BookInput): readonly Page[] {
-  const shown = input.series.filter(({ record }) => input.audience === 'house' || record.series.shownTo === 'public');
+  const shown = input.series
+    .filter(({ record }) => input.audience === 'house' || record.series.shownTo === 'public')
+    .map(viewOf);
   return [
-    homePage(input, shown.map(viewOf)),
+    homePage(input, shown),
+    findPage(shown),
     methodPage(chapters),
     ...chapters.map(methodChapter),
     sourcesPage(),

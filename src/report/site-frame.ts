@@ -16,6 +16,7 @@ export function siteFrame({ book, series }: { book: Book; series: readonly Serie
     address: addressOf(book),
     nav: [
       ...series.map(({ record }) => ({ text: record.series.title, to: `series/${record.series.id}/` })),
+      { text: 'Find', to: 'find/' },
       { text: 'Method', to: 'method/' },
       { text: 'Cautions', to: 'cautions/' },
       { text: 'Words', to: 'words/' },

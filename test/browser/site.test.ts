@@ -21,7 +21,7 @@ if (chromiumPath === undefined) console.log('browser tests skipped: no Chromium 
 const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
 const sheets: readonly string[] = [
-  ...['', 'method/', 'cautions/', 'words/', 'guide/'],
+  ...['', 'find/', 'method/', 'cautions/', 'words/', 'guide/'],
   ...[
     '',
     'standing/',
@@ -49,7 +49,8 @@ beforeAll(async () => {
   if (chromiumPath === undefined) return;
   const made = demoMade();
   const pages = made.pages.filter(({ path }) => sheets.includes(path));
-  await buildSite({ pages, files: [], frame: made.frame!, out });
+  const files = made.files.filter(({ path }) => path.startsWith('find/'));
+  await buildSite({ pages, files, frame: made.frame!, out });
   browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
 }, 120_000);
 afterAll(async () => {

@@ -42,6 +42,8 @@ function ofBlock(block: Block): string[] {
       return block.sides.flatMap(({ title, blocks }) => [said(title), ...blocks.flatMap(ofBlock)]);
     case 'stills':
       return block.items.flatMap(({ alternative, caption }) => [alternative, said(caption)]);
+    case 'find':
+      return [];
     case 'clip':
       return ofClip(block.clip);
     case 'two-clips':

@@ -123,10 +123,21 @@ describe('a public site', () => {
     expect(page).toContain('Two runs and one other note are not shown to the public.');
   });
 
+  it('can be asked for what is shown, and what answers was made without what is held back', () => {
+    const asked = holding(site, 'dipmarkFind').filter((path) => path.startsWith('find/'));
+    expect(asked.sort()).toEqual(['find/book.js', 'find/series/hill-bowl.js']);
+    const text = readFileSync(join(site, 'find/series/hill-bowl.js'), 'utf8');
+    expect(text).toContain('"heldRuns":2');
+    expect(text).toContain('"S-07"');
+    expect(heldBack.filter((word) => text.includes(word))).toEqual([]);
+  });
+
   it('is not what the house sees: the house build of the same folder shows them', async () => {
     expect(await run('book', bookWithSecrets(), 'house', 'house')).toBe(0);
     const shown = ['K-77', 'Wendlebury', 'zinnober', 'QZX', 'VWQ', 'D-88', 'PX-9', 'quirkle'];
     for (const word of shown) expect(holding(join(folder, 'house'), word), word).not.toEqual([]);
+    const index = readFileSync(join(folder, 'house', 'find/series/hill-bowl.js'), 'utf8');
+    for (const word of ['K-77', 'Wendlebury', 'D-88', 'PX-9']) expect(index).toContain(word);
   });
 });
 

@@ -10,7 +10,7 @@ export async function copyAssets(out: string): Promise<void> {
   const parts = styleParts.map((part) => readFile(join(packageRoot, 'content', 'css', part), 'utf8'));
   await writeFile(join(assets, 'site.css'), (await Promise.all(parts)).join('\n'));
   await cp(join(packageRoot, 'content', 'mark.svg'), join(assets, 'mark.svg'));
-  for (const script of ['film.js', 'grading.js', 'stress.js', 'axle.js'])
+  for (const script of ['film.js', 'grading.js', 'stress.js', 'axle.js', 'find.js'])
     await cp(join(packageRoot, 'dist', 'reader', script), join(assets, script));
   await cp(join(packageRoot, 'content', 'schema'), join(out, 'schema'), { recursive: true });
   await cp(join(packageRoot, 'content', 'fonts'), join(assets, 'fonts'), { recursive: true });
@@ -30,6 +30,7 @@ const styleParts = [
   'grading',
   'stress',
   'axle',
+  'find',
   'kinds',
   'cards',
   'room',

@@ -23,6 +23,7 @@ export type BlockView =
   | { readonly kind: 'stills'; readonly items: readonly StillFigure[] }
   | { readonly kind: 'clip'; readonly clip: ClipFigure }
   | { readonly kind: 'two-clips'; readonly id: string; readonly clips: readonly ClipFigure[]; readonly both: boolean }
+  | { readonly kind: 'find'; readonly parts: readonly string[] }
   | { readonly kind: 'grading' | 'stress' | 'own-axle'; readonly data: string };
 
 export interface SideView {
@@ -135,6 +136,8 @@ export function blockView(block: Block, at: BlocksAt): BlockView {
     }
     case 'stress':
       return { kind: 'stress', data: scriptData(block.stress) };
+    case 'find':
+      return block;
     case 'own-axle':
       return { kind: 'own-axle', data: scriptData(block.axle) };
     case 'grading':

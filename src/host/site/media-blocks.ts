@@ -136,4 +136,5 @@ export const scriptsFor = (blocks: readonly Block[]): readonly string[] => [
   ...(blocks.some(({ kind }) => kind === 'grading') ? ['grading.js'] : []),
   ...(blocks.some(({ kind }) => kind === 'stress') ? ['stress.js'] : []),
   ...(blocks.some(({ kind }) => kind === 'own-axle') ? ['axle.js'] : []),
+  ...(blocks.some(({ kind }) => kind === 'find') ? ['find.js'] : []),
 ];

@@ -55,6 +55,8 @@ function blockSpans(block: Block): Span[] {
     }
     case 'formula':
       return [block.plain, block.latex];
+    case 'find':
+      return [];
     case 'code':
       return [block.text];
     case 'facts':
