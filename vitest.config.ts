@@ -6,6 +6,7 @@ export default defineConfig({
     exclude: ['test/long/**', '**/node_modules/**'],
     pool: 'threads',
     isolate: false,
+    maxWorkers: 2,
     testTimeout: 60_000,
     hookTimeout: 120_000,
   },

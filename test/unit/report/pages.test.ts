@@ -27,6 +27,7 @@ describe('the pages of a book with one series', () => {
       'cautions',
       'checks',
       'claims',
+      'find',
       'grades',
       'grading',
       'guide',
