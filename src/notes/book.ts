@@ -24,21 +24,9 @@ export function readNotes(
   media: readonly MediaFile[] | null = null,
   without: ReadonlySet<string> = new Set(),
 ): BookNotes {
-  const sorted = [...files].sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0));
-  const { book, findings } = readBook(sorted);
-  const folders = sorted.flatMap(({ path }) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? []);
-  const read = folders.map((folder) =>
-    readSeriesFolder(
-      folder,
-      sorted.filter((f) => f.path.startsWith(`${folder}/`)),
-      {
-        media,
-        without,
-        licence: book?.licence ?? 'no licence stated',
-        otherFolders: folders.filter((f) => f !== folder),
-      },
-    ),
-  );
+  const { book, findings } = readBook(files);
+  const folders = seriesFolders(files.map(({ path }) => path));
+  const read = folders.map((folder) => readOneSeries(folder, { files, folders, media, without, book }));
   return {
     book,
     series: read.flatMap(({ series }) => series ?? []),
@@ -46,7 +34,38 @@ export function readNotes(
   };
 }
 
-function readBook(files: readonly SourceFile[]): { book: Book | null; findings: readonly Finding[] } {
+/** Folders of a book that hold a series, in the order of their names. */
+export const seriesFolders = (paths: readonly string[]): readonly string[] =>
+  paths
+    .flatMap((path) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? [])
+    .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+
+/** The notes of one series; of the rest of the book only its own note and the names of the other folders are known. */
+export function readOneSeries(
+  folder: string,
+  of: {
+    readonly files: readonly SourceFile[];
+    readonly folders: readonly string[];
+    readonly media: readonly MediaFile[] | null;
+    readonly without: ReadonlySet<string>;
+    readonly book: Book | null;
+  },
+): ReturnType<typeof readSeriesFolder> {
+  const own = of.files.filter((f) => f.path.startsWith(`${folder}/`));
+  return readSeriesFolder(
+    folder,
+    own.sort((a, b) => (a.path < b.path ? -1 : a.path > b.path ? 1 : 0)),
+    {
+      media: of.media,
+      without: of.without,
+      licence: of.book?.licence ?? 'no licence stated',
+      otherFolders: of.folders.filter((f) => f !== folder),
+    },
+  );
+}
+
+/** The note of the book itself; null when there is none. */
+export function readBook(files: readonly SourceFile[]): { book: Book | null; findings: readonly Finding[] } {
   const file = files.find((f) => f.path === 'book.md');
   if (!file) return { book: null, findings: [{ ...say.bookMissing(), place: firstLine('book.md') }] };
   const note = splitNote(file);

@@ -18,10 +18,9 @@ export interface FeedEntry {
   readonly summary: string;
 }
 
-/** Parts that are out, corrections, and objections with their answers, the newest first. */
-export function feedEntries(views: readonly View[]): readonly FeedEntry[] {
-  return views
-    .flatMap((view) => [
+/** Parts of a series that are out, corrections, and objections with their answers. */
+export function feedEntries(view: View): readonly FeedEntry[] {
+  return [
       ...partsOf(view)
         .filter(isOut)
         .map((part): FeedEntry => {
@@ -56,14 +55,14 @@ export function feedEntries(views: readonly View[]): readonly FeedEntry[] {
         updated: o.received,
         summary: o.text,
       })),
-    ])
-    .sort((a, b) => (a.updated > b.updated ? -1 : a.updated < b.updated ? 1 : a.path < b.path ? -1 : 1));
+    ];
 }
 
-/** Atom (RFC 4287), from days in the notes alone; none where the book has no address, since entries are named by theirs. */
-export function feed(book: Book, entries: readonly FeedEntry[]): TextFile[] {
+/** Atom (RFC 4287), the newest first, from days in the notes alone; none where the book has no address, since entries are named by theirs. */
+export function feed(book: Book, told: readonly FeedEntry[]): TextFile[] {
   const address = addressOf(book);
   if (address === null) return [];
+  const entries = [...told].sort(newestFirst);
   const x = escapedXml;
   const at = (day: string): string => `${day}T00:00:00Z`;
   const lines = [
@@ -90,3 +89,6 @@ export function feed(book: Book, entries: readonly FeedEntry[]): TextFile[] {
   ];
   return [{ path: 'feed.xml', text: `${lines.join('\n')}\n` }];
 }
+
+const newestFirst = (a: FeedEntry, b: FeedEntry): number =>
+  a.updated > b.updated ? -1 : a.updated < b.updated ? 1 : a.path < b.path ? -1 : 1;

@@ -1,5 +1,4 @@
 import { sectionDrawing } from './article-drawing.ts';
-import type { BookInput } from './input.ts';
 import { correctionLink, shownCorrections } from './amended.ts';
 import { dateWords } from './dates.ts';
 import type { Block, Page, Section, Span } from './page.ts';
@@ -9,21 +8,37 @@ import { link, listOf, prose, section } from './spans.ts';
 import { besideTheLead, standingOneLine } from './series-words.ts';
 import { articleSpan } from './cite.ts';
 import type { View } from './view.ts';
+import type { Book } from '../trial/book.ts';
+
+/** What the front page says of a series: as the first one of the book, and as any other. */
+export interface HomeShare {
+  readonly title: string;
+  readonly lead: readonly Span[];
+  readonly first: Section;
+  readonly other: Section;
+}
+
+export const homeShare = (view: View): HomeShare => ({
+  title: view.series.title,
+  lead: standingOneLine(view),
+  first: seriesSection(view, true),
+  other: seriesSection(view, false),
+});
 
 /** The front page of the book opens with the question that the reader came for, and what was found. */
-export function homePage({ book }: BookInput, views: readonly View[]): Page {
-  const [first] = views;
+export function homePage(book: Book, shares: readonly HomeShare[]): Page {
+  const [first] = shares;
   return {
     kind: 'book',
     path: '',
     title: book.hook.trim() === '' ? book.name : book.hook,
-    description: `${book.name}: ${views.map(({ series }) => series.title).join(', ')}.`,
+    description: `${book.name}: ${shares.map(({ title }) => title).join(', ')}.`,
     whereabouts: [`${book.lab} · ${book.name}`],
-    lead: first === undefined ? ['Nothing is published here yet.'] : standingOneLine(first),
+    lead: first === undefined ? ['Nothing is published here yet.'] : first.lead,
     banners: [],
     series: null,
     sections: [
-      ...views.map((view, i) => seriesSection(view, i === 0)),
+      ...shares.map((share, i) => (i === 0 ? share.first : share.other)),
       section('about', 'About these pages', [
         listOf([
           [link('find/', 'Find'), ' what was run, what came of it, and what was never tested.'],

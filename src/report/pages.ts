@@ -31,6 +31,7 @@ import { planPage } from './plan.ts';
 import { rigPage } from './rig.ts';
 import { runPages } from './runs.ts';
 import { seriesPage } from './series.ts';
+import { isShown, shareOf, type SeriesShare } from './share.ts';
 import { pairPage } from './side-by-side.ts';
 import { sideBySidePage } from './side-by-side-list.ts';
 import { standingPage } from './standing.ts';
@@ -39,11 +40,11 @@ import { usualObjectionsPage } from './usual-objections.ts';
 import { viewOf, type View } from './view.ts';
 import { wordsPage } from './words.ts';
 import { workingPages } from './working.ts';
+import type { Book } from '../trial/book.ts';
 
 /** Ledger → pages of one series. It makes no number: it looks figures up and says them. */
-export function seriesPages(input: SeriesInput): readonly Page[] {
-  if (input.audience === 'public' && input.record.series.shownTo !== 'public') return [];
-  const view = viewOf(input);
+export function seriesPages(input: SeriesInput, view: View = viewOf(input)): readonly Page[] {
+  if (!isShown(input)) return [];
   return [
     seriesPage(view),
     standingPage(view),
@@ -78,13 +79,21 @@ function flowPages(view: View): readonly Page[] {
 }
 
 /** Pages that stand outside any series, home first. */
-export function bookPages(input: BookInput): readonly Page[] {
-  const shown = input.series
-    .filter(({ record }) => input.audience === 'house' || record.series.shownTo === 'public')
-    .map(viewOf);
+export const bookPages = ({ book, series }: BookInput): readonly Page[] =>
+  pagesOutside(
+    book,
+    series.map((one) => shareOf(one)),
+  );
+
+/** The same from what each series hands on. */
+export function pagesOutside(book: Book, shares: readonly SeriesShare[]): readonly Page[] {
+  const shown = shares.flatMap((share) => share.shown ?? []);
   return [
-    homePage(input, shown),
-    findPage(shown),
+    homePage(
+      book,
+      shown.map(({ home }) => home),
+    ),
+    findPage(shown.map(({ find }) => find)),
     methodPage(chapters),
     ...chapters.map(methodChapter),
     sourcesPage(),

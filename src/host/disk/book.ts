@@ -20,11 +20,11 @@ const headBytes = 256 * 1024;
 const mostSummed = 64 * 1024 * 1024;
 
 /**
- * Every note and logger file below a folder, by path with `/`. Links are not followed and device files not opened: reading
- * stays inside the book. Throws when the folder cannot be read.
+ * Every note and logger file below a folder, by path with `/`; or those of its listed files. Links are not followed and
+ * device files not opened: reading stays inside the book. Throws when the folder cannot be read.
  */
-export function readFolder(folder: string): SourceFile[] {
-  return filesBelow(folder)
+export function readFolder(folder: string, listed: readonly Found[] = filesBelow(folder)): SourceFile[] {
+  return listed
     .filter(({ path, size }) => size <= most && !isMedia(path) && (read.test(path) || underRuns(path)))
     .map(({ path }) => {
       const bytes = readFileSync(join(folder, path));
@@ -36,19 +36,24 @@ export function readFolder(folder: string): SourceFile[] {
 export type SumMemo = Map<string, string>;
 
 /** Every picture and clip below a folder: its beginning and its sum, never the whole of it at once. */
-export const readMedia = (folder: string, known: SumMemo = new Map()): MediaFile[] =>
-  filesBelow(folder)
+export const readMedia = (
+  folder: string,
+  known: SumMemo = new Map(),
+  listed: readonly Found[] = filesBelow(folder),
+): MediaFile[] =>
+  listed
     .filter(({ path }) => isMedia(path))
     .flatMap((file) => mediaFile(folder, file, known) ?? []);
 
-interface Found {
+/** A file as it is listed, before anything of it is read. */
+export interface Found {
   readonly path: string;
   readonly size: number;
   readonly changed_ms: number;
 }
 
 /** Plain files in order of their names; no links, no devices. */
-function filesBelow(folder: string): Found[] {
+export function filesBelow(folder: string, start = ''): Found[] {
   const found: Found[] = [];
   const walk = (below: string): void => {
     for (const name of readdirSync(join(folder, below)).sort()) {
@@ -59,7 +64,7 @@ function filesBelow(folder: string): Found[] {
       else if (stat.isFile()) found.push({ path, size: stat.size, changed_ms: stat.mtimeMs });
     }
   };
-  walk('');
+  walk(start);
   return found;
 }
 

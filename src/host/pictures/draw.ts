@@ -27,9 +27,7 @@ export async function drawChart(chart: Chart & { readonly data: DrawnData }, mem
 
 async function drawAt(chart: Chart & { readonly data: DrawnData }, width: Width, memo?: PictureMemo): Promise<string> {
   const picture = pictureOf(chart.data, width);
-  const key = createHash('sha256')
-    .update(JSON.stringify([chart.id, chart.title, chart.alternative, width, picture]))
-    .digest('hex');
+  const key = memo === undefined ? '' : keyOf([chart.id, chart.title, chart.alternative, width, picture]);
   const known = memo?.get(key);
   if (known !== undefined) return known;
   const drawn =
@@ -40,6 +38,8 @@ async function drawAt(chart: Chart & { readonly data: DrawnData }, width: Width,
   memo?.set(key, svg);
   return svg;
 }
+
+const keyOf = (of: readonly unknown[]): string => createHash('sha256').update(JSON.stringify(of)).digest('hex');
 
 export interface Undressed {
   readonly width: number;

@@ -64,7 +64,11 @@ export async function makeStills(input: {
   readonly media: readonly MediaFile[];
   readonly store: StillStore;
   readonly tell?: (done: number, all: number) => void;
-}): Promise<{ readonly stills: ReadonlyMap<string, MadeStill | null>; readonly findings: readonly Finding[] }> {
+}): Promise<{
+  readonly stills: ReadonlyMap<string, MadeStill | null>;
+  readonly findings: readonly Finding[];
+  readonly undecoded: readonly string[];
+}> {
   const { folder, wanted, store, tell } = input;
   const media = new Map(input.media.map((file) => [file.path, file]));
   const sources = new Map<string, string>();
@@ -91,6 +95,7 @@ export async function makeStills(input: {
   const [first] = noneDecoded;
   return {
     stills,
+    undecoded: noneDecoded,
     findings: first === undefined ? findings : [...findings, stillsWithoutDecoder(first, noneDecoded.length)],
   };
 }

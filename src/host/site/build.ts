@@ -29,6 +29,8 @@ export interface SiteInput {
   readonly pages: readonly Page[];
   /** Ledger, tables and the like, written as they are. */
   readonly files: readonly { readonly path: string; readonly text: string }[];
+  /** Addresses of text files of the same site that others write. */
+  readonly elsewhere?: readonly string[];
   readonly frame: SiteFrame;
   /** Stills and clips that the pages show; none when it is left out. */
   readonly shown?: ShownMedia;
@@ -43,43 +45,72 @@ export interface SiteInput {
  * the site of before untouched, and no page of before is left over.
  */
 export async function buildSite(input: SiteInput): Promise<{ written: number }> {
-  const out = resolve(input.out);
+  const settle = await staged(input.out, async (fresh, out) => {
+    const laid = await layInto({ ...input, fresh, before: out });
+    await copyAssets(fresh);
+    return laid;
+  });
+  settle();
+  return { written: input.pages.length + input.files.length };
+}
+
+/**
+ * A fresh folder beside `out` that takes its place once it is filled; when that fails, it is gone and `out` is as it was.
+ * What is carried over moves from the one to the other as they change places.
+ */
+export async function staged<T>(
+  folder: string,
+  fill: (fresh: string, out: string) => Promise<T>,
+  carried: readonly string[] = [],
+): Promise<T> {
+  const out = resolve(folder);
   if (!(await isOurs(out))) throw new Error(`${out} holds something that is not a site of ours; it is left alone.`);
   await mkdir(dirname(out), { recursive: true });
   const fresh = await mkdtemp(join(dirname(out), `.${basename(out)}-`));
   try {
-    const { kept: memo = pageMemo(), pages, frame, shown = noMedia } = input;
-    const drawn = await openGraphPictures({
-      pages,
-      into: fresh,
-      ...(input.memo === undefined ? {} : { memo: input.memo }),
-    });
-    const beside = besideView(input, drawn);
-    const { changed, now } = await takenOver({ pages, frame, beside, memo: memo.pages, before: out, fresh });
-    const sheets = await layOut({ ...input, pages: changed, drawn });
-    input.tell?.(0, sheets.length, 'pages');
-    const builder = new Eleventy(join(packageRoot, 'content'), fresh, {
-      configPath: join(packageRoot, '.eleventy.js'),
-      quietMode: true,
-      source: 'script',
-      config: (config) => {
-        wire(config, { sheets, around: aroundView(input.frame) });
-      },
-    });
-    builder.disableLogger();
-    if (sheets.length > 0) await builder.write();
-    await copyAssets(fresh);
-    await writeFiles(input.files, fresh);
-    await placeMedia(shown, { fresh, before: out, memo: memo.clips });
-    await putInPlace(fresh, out);
-    for (const path of memo.pages.keys()) if (!now.has(path)) memo.pages.delete(path);
-    for (const [path, made] of now) memo.pages.set(path, made);
-    input.tell?.(sheets.length, sheets.length, 'pages');
-    return { written: pages.length + input.files.length };
+    const filled = await fill(fresh, out);
+    await putInPlace(fresh, out, carried);
+    return filled;
   } catch (trouble) {
     await rm(fresh, { recursive: true, force: true });
     throw trouble;
   }
+}
+
+/** Lays pages, pictures and files into a fresh folder, which others may fill too. To be called back once it is in place. */
+export async function layInto(
+  input: Omit<SiteInput, 'out'> & { readonly fresh: string; readonly before: string },
+): Promise<() => void> {
+  const { kept, pages, frame, shown = noMedia, fresh, before } = input;
+  const drawn = await openGraphPictures({
+    pages,
+    into: fresh,
+    ...(input.memo === undefined ? {} : { memo: input.memo }),
+  });
+  const beside = besideView(input, drawn);
+  const { changed, now } =
+    kept === undefined
+      ? { changed: pages, now: [] }
+      : await takenOver({ pages, frame, beside, memo: kept.pages, before, fresh });
+  const sheets = await layOut({ ...input, pages: changed, drawn });
+  input.tell?.(0, sheets.length, 'pages');
+  const builder = new Eleventy(join(packageRoot, 'content'), fresh, {
+    configPath: join(packageRoot, '.eleventy.js'),
+    quietMode: true,
+    source: 'script',
+    config: (config) => {
+      wire(config, { sheets, around: aroundView(input.frame) });
+    },
+  });
+  builder.disableLogger();
+  if (sheets.length > 0) await builder.write();
+  await writeFiles(input.files, fresh);
+  await placeMedia(shown, { fresh, before, ...(kept === undefined ? {} : { memo: kept.clips }) });
+  input.tell?.(sheets.length, sheets.length, 'pages');
+  return () => {
+    kept?.pages.clear();
+    for (const [path, made] of now) kept?.pages.set(path, made);
+  };
 }
 
 /** Draws every picture, one after the other, and works every page out for the templates. */
@@ -108,10 +139,10 @@ export const chartsOf = (pages: readonly Page[]): readonly Chart[] =>
     .flatMap((block) => (block.kind === 'chart' ? [block.chart] : []));
 
 function besideView(
-  { files, frame, shown = noMedia }: Pick<SiteInput, 'files' | 'frame' | 'shown'>,
+  { files, elsewhere = [], frame, shown = noMedia }: Pick<SiteInput, 'files' | 'elsewhere' | 'frame' | 'shown'>,
   drawn: ReadonlySet<string> = new Set(),
 ): BesideView {
-  const texts = new Map(files.map(({ path, text }) => [path, text]));
+  const texts = new Map([...elsewhere.map((path) => [path, ''] as const), ...files.map(({ path, text }) => [path, text] as const)]);
   return {
     stillOf: (address) => shown.stills.get(address) ?? null,
     language: frame.language,
@@ -137,15 +168,22 @@ export async function writeFiles(files: SiteInput['files'], into: string): Promi
   }
 }
 
-async function putInPlace(fresh: string, out: string): Promise<void> {
+async function putInPlace(fresh: string, out: string, carried: readonly string[]): Promise<void> {
   const before = `${fresh}-before`;
   const had = await rename(out, before).then(
     () => true,
     () => false,
   );
+  const moved: string[] = [];
   try {
+    for (const path of carried) {
+      await mkdir(dirname(join(fresh, path)), { recursive: true });
+      await rename(join(before, path), join(fresh, path));
+      moved.push(path);
+    }
     await rename(fresh, out);
   } catch (trouble) {
+    for (const path of moved) await rename(join(fresh, path), join(before, path));
     if (had) await rename(before, out);
     throw trouble;
   }

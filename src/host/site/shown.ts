@@ -29,17 +29,22 @@ export async function shownMedia(input: {
   readonly media: readonly MediaFile[];
   readonly store: StillStore;
   readonly tell?: (done: number, all: number) => void;
-}): Promise<{ readonly shown: ShownMedia; readonly findings: readonly Finding[] }> {
+}): Promise<{
+  readonly shown: ShownMedia;
+  readonly findings: readonly Finding[];
+  /** Stills that wait for another machine: of all series of a book this is said once. */
+  readonly undecoded: readonly string[];
+}> {
   const { folder, pages, media } = input;
   const blocks = pages.flatMap((page) => page.sections.flatMap((section) => everyBlock(section.blocks)));
-  const { stills, findings } = await makeStills({ ...input, wanted: blocks.flatMap(stillsIn) });
+  const { stills, findings, undecoded } = await makeStills({ ...input, wanted: blocks.flatMap(stillsIn) });
   const known = new Set(media.map(({ path }) => path));
   const clips = new Map<string, ClipFile>();
   for (const { source, address } of blocks.flatMap(clipsIn)) {
     const file = known.has(source) && !clips.has(address) ? clipFile(folder, source) : null;
     if (file !== null) clips.set(address, file);
   }
-  return { shown: { stills, clips }, findings };
+  return { shown: { stills, clips }, findings, undecoded };
 }
 
 /** Blocks with those that stand inside them. */

@@ -25,9 +25,8 @@ export async function madeFrom(input: {
   remember?: Remember;
 }): Promise<MadeWhole | string> {
   const { folder, audience, tell, store, sums, remember } = input;
-  if (!existsSync(folder) || !statSync(folder).isDirectory()) return `There is no folder ${folder}.`;
-  if (!existsSync(join(folder, 'book.md')))
-    return `${folder} is no book: it has no book.md. Name the folder that holds book.md, or write one (see the guide).`;
+  const wrong = notABook(folder);
+  if (wrong !== null) return wrong;
   tell('reading files');
   const media = readMedia(folder, sums);
   const files = readFolder(folder);
@@ -42,4 +41,12 @@ export async function madeFrom(input: {
     },
   });
   return { ...made, shown, findings: inOrder([...made.findings, ...findings]) };
+}
+
+/** Why a folder cannot be read as a book, in a sentence; null when it can. */
+export function notABook(folder: string): string | null {
+  if (!existsSync(folder) || !statSync(folder).isDirectory()) return `There is no folder ${folder}.`;
+  return existsSync(join(folder, 'book.md'))
+    ? null
+    : `${folder} is no book: it has no book.md. Name the folder that holds book.md, or write one (see the guide).`;
 }

@@ -21,8 +21,7 @@ import { stillStore } from '../pictures/stills.ts';
 import { buildSite } from '../site/build.ts';
 import { packageRoot, packageVersion } from '../site/root.ts';
 import { madeFrom } from './make.ts';
-import { counted } from './rebuild.ts';
-import { progress } from './say.ts';
+import { counted, progress } from './say.ts';
 
 /** Of the tool itself, beside what it needs. */
 const toolParts = [

@@ -2,8 +2,8 @@ import { mkdtempSync, rmSync, watch } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Audience } from '../../report/input.ts';
-import { stillStore, type StillStore } from '../pictures/stills.ts';
-import { rebuilder } from './rebuild.ts';
+import { stillStore } from '../pictures/stills.ts';
+import { type Rebuilder, rebuilder } from './rebuild.ts';
 import { progress, sayFindings } from './say.ts';
 import { serve } from './serve.ts';
 
@@ -11,9 +11,13 @@ import { serve } from './serve.ts';
 export async function preview(input: { folder: string; port: number; audience: Audience }): Promise<number> {
   const own = mkdtempSync(join(tmpdir(), 'dipmark-'));
   const store = stillStore();
+  const { tell, end } = progress();
+  const { folder, audience } = input;
+  const rebuild = rebuilder({ folder, out: join(own, 'site'), audience, tell, store });
   try {
-    return await previewIn(join(own, 'site'), store, input);
+    return await previewIn(join(own, 'site'), { rebuild, end }, input);
   } finally {
+    await rebuild.close();
     store.close();
     rmSync(own, { recursive: true, force: true });
   }
@@ -21,12 +25,9 @@ export async function preview(input: { folder: string; port: number; audience: A
 
 async function previewIn(
   out: string,
-  store: StillStore,
-  input: { folder: string; port: number; audience: Audience },
+  { rebuild, end }: { readonly rebuild: Rebuilder; readonly end: () => void },
+  { folder, port }: { folder: string; port: number },
 ): Promise<number> {
-  const { folder, port, audience } = input;
-  const { tell, end } = progress();
-  const rebuild = rebuilder({ folder, out, audience, tell, store });
   const again = async (): Promise<number> => {
     const started = performance.now();
     const { written, findings, why } = await rebuild().finally(end);

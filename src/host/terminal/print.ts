@@ -6,8 +6,7 @@ import { stillStore } from '../pictures/stills.ts';
 import { buildSite } from '../site/build.ts';
 import { madeFrom } from './make.ts';
 import { wrongOut } from './out.ts';
-import { counted } from './rebuild.ts';
-import { progress, sayFindings } from './say.ts';
+import { counted, progress, sayFindings } from './say.ts';
 
 /** What is asked of `dipmark print`. */
 export interface PrintCall {

@@ -28,3 +28,9 @@ export function sayFindings(findings: readonly Finding[], json: boolean, asked =
 export function sayJson(list: readonly unknown[]): void {
   process.stdout.write(`${JSON.stringify(list, null, 2)}\n`);
 }
+
+export const counted =
+  (tell: (what: string) => void) =>
+  (done: number, all: number, what: string): void => {
+    tell(`${done} of ${all}  ${what}`);
+  };
