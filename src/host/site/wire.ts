@@ -1,7 +1,8 @@
 import type { UserConfig } from '@11ty/eleventy';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import { closeFrontMatter } from './front-matter.ts';
-import { brokenAtSlashes, keptTogether } from './kept-together.ts';
+import { rowsHtml, spansHtml } from './html.ts';
+import { keptTogether } from './kept-together.ts';
 import type { SheetView } from './view.ts';
 
 /** What the templates are given besides the pages. */
@@ -32,8 +33,8 @@ export function wire(
   });
   closeFrontMatter(config);
   config.addPlugin(syntaxHighlight, { templateFormats: ['njk'], preAttributes: { tabindex: 0 } });
-  // Both give finished HTML. As filters the builder would time each call, and report it.
-  config.addNunjucksGlobal('text', { kept: keptTogether, path: brokenAtSlashes });
+  // All give finished HTML. As filters the builder would time each call, and report it.
+  config.addNunjucksGlobal('text', { kept: keptTogether, spans: spansHtml, rows: rowsHtml });
   config.addGlobalData('sheets', given.sheets);
   config.addGlobalData('around', given.around);
 }

@@ -4,7 +4,7 @@ import { readBook } from '../../notes/book.ts';
 import { type BookShare, makeSeries } from '../../one-series.ts';
 import type { Audience } from '../../report/input.ts';
 import { frameOf } from '../../report/site-frame.ts';
-import { filesBelow, type Found, readFolder, readMedia } from '../disk/book.ts';
+import { filesBelow, readFolder, readMedia } from '../disk/book.ts';
 import { stillStore, type StillStore } from '../pictures/stills.ts';
 import { pageFile } from '../site/address.ts';
 import { layInto } from '../site/build.ts';

@@ -3,7 +3,8 @@ import { existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } from 'node
 import { join } from 'node:path';
 import { deserialize, serialize } from 'node:v8';
 import type { SumMemo } from '../disk/book.ts';
-import { type PageMemo, pageMemo } from '../site/build.ts';
+import { pageMemo } from '../site/build.ts';
+import type { PageMemo } from '../site/kept.ts';
 import { type Remembering, remembering } from './remember.ts';
 
 /**
