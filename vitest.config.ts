@@ -7,7 +7,7 @@ export default defineConfig({
     pool: 'threads',
     isolate: false,
     maxWorkers: 2,
-    testTimeout: 60_000,
-    hookTimeout: 120_000,
+    testTimeout: 180_000,
+    hookTimeout: 300_000,
   },
 });

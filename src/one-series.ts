@@ -11,7 +11,7 @@ import { readLog } from './logs/log.ts';
 import { readOneSeries, type SeriesNotes } from './notes/book.ts';
 import { stressInput } from './compare/stress-input.ts';
 import { stressTable } from './compare/stress.ts';
-import { textHash } from './statistics/seeded.ts';
+import { shortSum } from './statistics/seeded.ts';
 import type { TextFile } from './outlets/files.ts';
 import { listedOf, seriesFiles, type SeriesListed } from './outlets/book-files.ts';
 import { placed } from './placed.ts';
@@ -188,8 +188,7 @@ function keptRun(input: {
 function seedOf({ runs, series, logs }: SeriesRecord, sums: ReadonlyMap<string, string>): string {
   const first = runs.filter(({ started }) => campaignOf(series.campaigns ?? [], started.slice(0, 10)) === null);
   const files = first.flatMap(({ id }) => logs.get(id)?.file ?? []).sort();
-  const text = new TextEncoder().encode(files.map((file) => sums.get(file) ?? '').join(' '));
-  return [0, 1].map((n) => (textHash(text, n) >>> 0).toString(16).padStart(8, '0')).join('');
+  return shortSum(files.map((file) => sums.get(file) ?? '').join(' '));
 }
 
 function reduced(

@@ -43,7 +43,8 @@ export function makeBook(input: {
   const { files, remember = afresh, tell = () => undefined } = input;
   tell('reading notes');
   const { book, findings: said } = readHead(files);
-  if (book === null) return { ...nothing, findings: inOrder(placed(readNotes(files, input.media ?? null).findings, files)) };
+  if (book === null)
+    return { ...nothing, findings: inOrder(placed(readNotes(files, input.media ?? null).findings, files)) };
   const folders = seriesFolders(files.map(({ path }) => path));
   const ones = folders.map((folder) =>
     makeSeries({ ...input, media: input.media ?? null, book, folder, folders, remember, tell }),
@@ -67,11 +68,18 @@ export function readHead(files: readonly SourceFile[]): {
   readonly findings: readonly Finding[];
 } {
   const { book, findings } = readBook(files);
-  return { book, findings: placed(book === null ? findings : [...findings, ...offChecks(allRelations, book.file)], files) };
+  return {
+    book,
+    findings: placed(book === null ? findings : [...findings, ...offChecks(allRelations, book.file)], files),
+  };
 }
 
 /** What stands outside any series, from what each of them hands on: no series need be held for it. */
-export function madeAround(of: { readonly book: Book; readonly folders: number; readonly shares: readonly BookShare[] }): {
+export function madeAround(of: {
+  readonly book: Book;
+  readonly folders: number;
+  readonly shares: readonly BookShare[];
+}): {
   readonly pages: readonly Page[];
   readonly files: readonly TextFile[];
   readonly frame: SiteFrame;

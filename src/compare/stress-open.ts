@@ -1,3 +1,4 @@
+import { currentMethod } from '../trial/method.ts';
 import type { Cause } from '../quantity/estimate.ts';
 import type { Finding, Place } from '../finding/finding.ts';
 import type { Series } from '../trial/book.ts';
@@ -98,7 +99,7 @@ const openedSeries = ({ series }: StressInput): Series => ({
   ...{ id: '', format: 1, title: '', summary: '', question: '', started: '', licence: '', conflicts: '' },
   reference: { ...series.reference, sump_K: [], airflow_m_s: null },
   agreement: { withinOne_ratio: 1, kappa: 1 },
-  ...{ margins: null, cautionsBy: null, notTested: [], duty: null },
+  ...{ margins: null, cautionsBy: null, notTested: [], method: currentMethod, duty: null },
   ...{ file: '', shownTo: 'house', body: '', places: new Map(), typed: new Map() },
 });
 

@@ -30,15 +30,16 @@ const leastSpeeds = 4;
  *   T_step = T·(n_step/n)^e,   ln T = c + e·ln n through the windows of one temperature
  *
  * The doubt of e goes in as a cause. A window further off than `within_ratio`, or a temperature with fewer than four speeds,
- * is left where it is, and the whole of the way is doubt: torque grows at most in proportion to speed.
+ * is left where it is, and the whole of the way is doubt: torque grows at most in proportion to speed. Null: none is brought.
  *
  * source  common practice, no source
  */
 export function broughtToStep(
   run: string,
   windows: readonly HeldWindow[],
-  within_ratio: number,
+  within_ratio: number | null,
 ): readonly BroughtToStep[] {
+  if (within_ratio === null) return windows.map(({ torque }) => ({ torque, causes: [], way: null, note: null }));
   const levels = [...new Set(windows.map(({ level_K }) => level_K))];
   const exponents = new Map(levels.map((level_K) => [level_K, exponentAt(run, windows, level_K)]));
   return windows.map((window) => {

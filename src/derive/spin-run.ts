@@ -31,7 +31,8 @@ export function spinRun({ r, reading, plan, line, done, notAt }: SpinInput) {
     ...{ reading, plan, line },
     reference_K: series.reference.sump_K,
     notAt_rad_s: notAt,
-    speedWithin_ratio: series.tolerance.outputSpeed_ratio,
+    // method 1 took torque as it was held
+    speedWithin_ratio: series.method === '1' ? null : series.tolerance.outputSpeed_ratio,
   });
   const law = spinLaw(found.points);
   const step = plan.load?.outputSpeed_rad_s ?? series.reference.outputSpeed_rad_s;

@@ -57,7 +57,7 @@ export function deriveSpin(input: {
   reference_K: readonly number[];
   notAt_rad_s: readonly number[];
   /** How far a held speed may be off its step and still be brought to it. */
-  speedWithin_ratio: number;
+  speedWithin_ratio: number | null;
 }): SpinDerived {
   const { reading, plan, line, reference_K, notAt_rad_s } = input;
   const { points, windows, causes, restless } = spinPoints(reading, plan, line, input.speedWithin_ratio);
@@ -89,7 +89,7 @@ function spinPoints(
   reading: Reading,
   plan: Plan,
   line: LogLogLine,
-  within_ratio: number,
+  within_ratio: number | null,
 ): { points: SpinPoint[]; windows: Window[]; causes: Cause[]; restless: string[] } {
   const { log, run } = reading;
   const speed = outputSpeed(reading);

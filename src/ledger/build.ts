@@ -12,7 +12,6 @@ import type { Ledger, Working } from './ledger.ts';
 import { isGrade, notUsable } from './agreements.ts';
 import { correctionSteps } from './correction-steps.ts';
 import { byTrialsNote, effectNotes } from './effect-notes.ts';
-import { methodVersion } from './method.ts';
 import type { SheetFigure } from './oils.ts';
 import { sheetFigures } from './sheets.ts';
 
@@ -53,7 +52,7 @@ export function buildLedger(input: {
     byId.set(figure.id, figure);
     workings.set(figure.id, working);
   }
-  return { series: record.series.id, methodVersion, figures: [...byId.values()], byId, workings };
+  return { series: record.series.id, methodVersion: record.series.method, figures: [...byId.values()], byId, workings };
 }
 
 export const namingOf = (record: SeriesRecord): Naming => ({

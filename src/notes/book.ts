@@ -36,9 +36,7 @@ export function readNotes(
 
 /** Folders of a book that hold a series, in the order of their names. */
 export const seriesFolders = (paths: readonly string[]): readonly string[] =>
-  paths
-    .flatMap((path) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? [])
-    .sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
+  paths.flatMap((path) => /^([^/]+)\/series\.md$/.exec(path)?.[1] ?? []).sort((a, b) => (a < b ? -1 : a > b ? 1 : 0));
 
 /** The notes of one series; of the rest of the book only its own note and the names of the other folders are known. */
 export function readOneSeries(

@@ -1,5 +1,5 @@
 import type { Finding, Reading } from '../finding/finding.ts';
-import { textHash } from '../statistics/seeded.ts';
+import { shortSum } from '../statistics/seeded.ts';
 import type { Pin, Pins } from '../trial/part.ts';
 import type { SourceFile } from '../trial/series.ts';
 import * as say from './texts-parts.ts';
@@ -40,12 +40,6 @@ function figureOf(row: readonly string[]): Pin | null {
   const [v, l, h] = [value!, low!, high!].map((text) => (text === '' ? null : Number(text)));
   if ([v, l, h].some((n) => n !== null && !Number.isFinite(n))) return null;
   return { figure: figure!, shown: shown!, value: v!, low: l!, high: h!, unit: unit! };
-}
-
-/** Sixteen hexadecimal digits that stand for a text: enough to see that it was changed. */
-function shortSum(text: string): string {
-  const bytes = new TextEncoder().encode(text);
-  return [0, 1].map((n) => (textHash(bytes, n) >>> 0).toString(16).padStart(8, '0')).join('');
 }
 
 /** Of the words of a part; the last line end is nobody's. */

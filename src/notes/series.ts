@@ -2,6 +2,7 @@ import type { Reading } from '../finding/finding.ts';
 import { driftBases, type Series } from '../trial/book.ts';
 import { bridgeWays } from '../trial/campaign.ts';
 import { claimQuantities } from '../trial/claim.ts';
+import { currentMethod, methodVersions } from '../trial/method.ts';
 import { campaignsOf } from './campaigns.ts';
 import { thresholds } from './claim-fields.ts';
 import {
@@ -163,6 +164,11 @@ export const seriesKind = group({
     ),
     'Later times at which the baseline was run again, before anything else.',
   ),
+  method: assumed(
+    words(...methodVersions.map(({ version }) => version)),
+    currentMethod,
+    'The version of the reduction; an older one builds an old table again as it was.',
+  ),
   'not-tested': optional(
     list(text('"wear: nothing ran long enough"')),
     'What this series does not look at, each with its reason; reports print it.',
@@ -225,6 +231,7 @@ export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
       refit_Nm: v['repeat-rule']?.['refit-torque'].value ?? null,
       cautionsBy: v['cautions-by'],
       ...campaignsOf(v.campaigns, v.started, into),
+      method: v.method,
       notTested: v['not-tested'] ?? [],
     };
   });

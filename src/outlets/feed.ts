@@ -21,41 +21,41 @@ export interface FeedEntry {
 /** Parts of a series that are out, corrections, and objections with their answers. */
 export function feedEntries(view: View): readonly FeedEntry[] {
   return [
-      ...partsOf(view)
-        .filter(isOut)
-        .map((part): FeedEntry => {
-          const [published] = [part.published!];
-          const corrected = view.input.reaches
-            .filter(
-              ({ correction, figures }) =>
-                correction.publishedOn > published &&
-                figures.some(({ id }) => part.pins?.figures.has(id)) &&
-                shownCorrections(view).some(({ id }) => id === correction.id),
-            )
-            .map(({ correction }) => correction.publishedOn);
-          return {
-            path: partPath(view, part),
-            title: `${view.series.title}, ${partName(part)}`,
-            published,
-            updated: corrected.at(-1) ?? published,
-            summary: part.status === 'withdrawn' ? `Withdrawn: ${part.why ?? ''}` : part.summary,
-          };
-        }),
-      ...shownCorrections(view).map((c) => ({
-        path: `${view.base}amends/#${c.id}`,
-        title: `${view.series.title}, correction ${c.id}`,
-        published: c.publishedOn,
-        updated: c.publishedOn,
-        summary: c.what,
-      })),
-      ...shownObjections(view).map((o) => ({
-        path: `${view.base}amends/#${o.id}`,
-        title: `${view.series.title}, objection ${o.id}`,
-        published: o.received,
-        updated: o.received,
-        summary: o.text,
-      })),
-    ];
+    ...partsOf(view)
+      .filter(isOut)
+      .map((part): FeedEntry => {
+        const [published] = [part.published!];
+        const corrected = view.input.reaches
+          .filter(
+            ({ correction, figures }) =>
+              correction.publishedOn > published &&
+              figures.some(({ id }) => part.pins?.figures.has(id)) &&
+              shownCorrections(view).some(({ id }) => id === correction.id),
+          )
+          .map(({ correction }) => correction.publishedOn);
+        return {
+          path: partPath(view, part),
+          title: `${view.series.title}, ${partName(part)}`,
+          published,
+          updated: corrected.at(-1) ?? published,
+          summary: part.status === 'withdrawn' ? `Withdrawn: ${part.why ?? ''}` : part.summary,
+        };
+      }),
+    ...shownCorrections(view).map((c) => ({
+      path: `${view.base}amends/#${c.id}`,
+      title: `${view.series.title}, correction ${c.id}`,
+      published: c.publishedOn,
+      updated: c.publishedOn,
+      summary: c.what,
+    })),
+    ...shownObjections(view).map((o) => ({
+      path: `${view.base}amends/#${o.id}`,
+      title: `${view.series.title}, objection ${o.id}`,
+      published: o.received,
+      updated: o.received,
+      summary: o.text,
+    })),
+  ];
 }
 
 /** Atom (RFC 4287), the newest first, from days in the notes alone; none where the book has no address, since entries are named by theirs. */

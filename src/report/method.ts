@@ -1,6 +1,7 @@
 import { methods, type Method } from '../derive/methods.ts';
 import type { Chapter } from '../physics/all.ts';
 import { today } from '../physics/relation.ts';
+import { methodVersions } from '../trial/method.ts';
 import { numberText } from './digits.ts';
 import { chapterPath, relationPath } from './method-path.ts';
 import { methodText } from './method-text.ts';
@@ -29,6 +30,7 @@ export function methodPage(chapters: readonly Chapter[]): Page {
     sections: [
       ...methodText,
       rules(),
+      versions(),
       ...methods.map(ruleSection),
       ...(relations.length === 0 ? [] : [contents(chapters)]),
     ],
@@ -46,6 +48,22 @@ const rules = (): Section =>
       '.',
     ),
   ]);
+
+const versions = (): Section =>
+  section(
+    'versions',
+    'Versions of the method',
+    [
+      prose('Older versions stay runnable: method in the note of a series builds an old table again as it was.'),
+      facts(methodVersions.map(({ version, what }) => [`Version ${version}`, [what]])),
+    ],
+    [
+      {
+        name: 'Beside, not over.',
+        text: ['Where a part was pinned under another version it shows then and now, with that as the reason.'],
+      },
+    ],
+  );
 
 const ruleSection = (m: Method): Section => ({
   ...section(

@@ -15,9 +15,9 @@ export function partFindings(input: SeriesInput): Finding[] {
   return partsOf(view).flatMap((part) => [
     ...refFindings(view, part).map((finding) => ({ ...finding, about })),
     ...(isOut(part)
-      ? movedIn(view, part).flatMap(({ what, id, then, now, why }): Finding[] => {
+      ? movedIn(view, part).flatMap(({ what, id, then, now, untold }): Finding[] => {
           const ref = part.refs.find(({ target }) => target === id);
-          return /and no correction says why/.test(plain(why)) && ref !== undefined
+          return untold && ref !== undefined
             ? [
                 {
                   ...say.movedUntold(part, what, then, now === null ? 'not told' : plain([now])),

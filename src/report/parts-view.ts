@@ -1,6 +1,7 @@
 import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
 import type { Part, Question } from '../trial/part.ts';
+import type { Reach } from '../trial/reach.ts';
 import { correctionLink, shownReaches } from './amended.ts';
 import { claimPath, claimsOf } from './claims-view.ts';
 import { dateWords } from './dates.ts';
@@ -39,6 +40,8 @@ export interface ThenNow {
   /** Null where there is no such figure any more. */
   readonly now: Span | null;
   readonly why: readonly Span[];
+  /** Neither a correction, nor the method, nor later runs tell why. */
+  readonly untold: boolean;
 }
 
 export const textOfFigure = (figure: Figure): string => wholeOf(figure);
@@ -58,38 +61,59 @@ export function movedFigure(view: View, part: Part, id: string): Omit<ThenNow, '
     id,
     then: pin.shown,
     now: figure === undefined ? null : figureSpan(view, figure),
-    why: whyFigure(view, part, id, figure),
+    ...whyFigure(view, part, id, figure),
   };
 }
 
-/** Corrections published since, then the method, then the files; and where none of them tells, that. */
-function whyFigure(view: View, part: Part, id: string, figure: Figure | undefined): Span[] {
-  const since = laterReaches(view, part).filter(
+type Why = Pick<ThenNow, 'why' | 'untold'>;
+
+/** Corrections published since, then the method; null where neither tells. */
+function toldWhy(view: View, part: Part, touches: (reach: Reach<Figure>) => boolean): Why | null {
+  const since = laterReaches(view, part).filter(touches);
+  if (since.length > 0)
+    return {
+      why: since.flatMap(({ correction: c }): Span[] => [`${c.kind}: `, correctionLink(view, c.id), '. ']),
+      untold: false,
+    };
+  const then = part.pins!.method;
+  const now = view.input.ledger.methodVersion;
+  return then === now ? null : { why: [`method: version ${then} then, ${now} now.`], untold: false };
+}
+
+const runsSince = (view: View, { published }: Part): View['runs'] =>
+  view.runs.filter(({ started }) => published !== null && started.slice(0, 10) > published);
+
+/** Then the runs that were made since, and the files; and where none of them tells, that. */
+function whyFigure(view: View, part: Part, id: string, figure: Figure | undefined): Why {
+  const told = toldWhy(
+    view,
+    part,
     ({ figures, intervals }) => figures.some((f) => f.id === id) || intervals.includes(id),
   );
-  if (since.length > 0)
-    return since.flatMap(({ correction: c }): Span[] => [`${c.kind}: `, correctionLink(view, c.id), '. ']);
-  const then = part.pins!;
-  const now = view.input.ledger.methodVersion;
-  if (then.method !== now) return [`method: version ${then.method} then, ${now} now.`];
-  const runs = view.runs.filter(({ started }) => part.published !== null && started.slice(0, 10) > part.published);
+  if (told !== null) return told;
+  const runs = runsSince(view, part);
   const own = new Set(runs.flatMap(({ file, log }) => [file, ...(log === null ? [] : [besides(file, log.file)])]));
-  const other = (figure?.inputs ?? [])
-    .filter(({ file, sha256 }) => !own.has(file) && then.inputs.get(file) !== sumOfFile(sha256))
+  const inputs = figure?.inputs ?? [];
+  const other = inputs
+    .filter(({ file, sha256 }) => !own.has(file) && part.pins!.inputs.get(file) !== sumOfFile(sha256))
     .map(({ file }) => file.slice(file.lastIndexOf('/') + 1));
-  const made = (figure?.inputs ?? []).some(({ file }) => own.has(file));
-  const readings = other.some((name) => !setUp.has(name));
-  if (runs.length > 0 && !readings)
-    return [
-      made
-        ? `runs: ${runs.map(({ id }) => id).join(', ')} ${runs.length === 1 ? 'was' : 'were'} made since.`
-        : 'runs: others were made since, and their scatter is part of the ± here.',
-    ];
-  return [
-    other.length > 0
-      ? `input: ${other.join(', ')} ${other.length === 1 ? 'is' : 'are'} not as on that day, and no correction says why.`
-      : 'input: the series was set up otherwise then, and no correction says why.',
-  ];
+  if (runs.length > 0 && other.every((name) => setUp.has(name)))
+    return {
+      why: [
+        inputs.some(({ file }) => own.has(file))
+          ? `runs: ${runs.map((run) => run.id).join(', ')} ${runs.length === 1 ? 'was' : 'were'} made since.`
+          : 'runs: others were made since, and their scatter is part of the ± here.',
+      ],
+      untold: false,
+    };
+  return {
+    why: [
+      other.length > 0
+        ? `input: ${other.join(', ')} ${other.length === 1 ? 'is' : 'are'} not as on that day, and no correction says why.`
+        : 'input: the series was set up otherwise then, and no correction says why.',
+    ],
+    untold: true,
+  };
 }
 
 /** Notes that are written on as a series grows: a state of the rig, a campaign, a question. */
@@ -106,19 +130,18 @@ export function movedClaim(view: View, part: Part, id: string): Omit<ThenNow, 'w
   if (then === undefined) return null;
   const held = claimsOf(view).find(({ claim }) => claim.id === id);
   if (held?.judged.word === then) return null;
-  const since = laterReaches(view, part).filter(({ claims }) => claims.some((c) => c.id === id));
+  const told = toldWhy(view, part, ({ claims }) => claims.some((c) => c.id === id));
+  const later = runsSince(view, part).length > 0;
   return {
-    id,
-    then,
-    now: held === undefined ? null : verdict(held.judged.word),
-    why:
-      since.length > 0
-        ? since.flatMap(({ correction: c }): Span[] => [`${c.kind}: `, correctionLink(view, c.id), '. '])
-        : [
-            part.pins!.method === view.input.ledger.methodVersion
-              ? 'input: the files or the rule of the claim are others than then, and no correction says why.'
-              : `method: version ${part.pins!.method} then, ${view.input.ledger.methodVersion} now.`,
-          ],
+    ...{ id, then, now: held === undefined ? null : verdict(held.judged.word) },
+    ...(told ?? {
+      why: [
+        later
+          ? 'runs: others were made since.'
+          : 'input: the files or the rule of the claim are others than then, and no correction says why.',
+      ],
+      untold: !later,
+    }),
   };
 }
 

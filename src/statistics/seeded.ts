@@ -103,3 +103,9 @@ function scrambled(word: number): number {
   const k = Math.imul(word, 0xcc9e2d51);
   return Math.imul((k << 15) | (k >>> 17), 0x1b873593);
 }
+
+/** Sixteen hexadecimal digits that stand for a text: enough to see that it was changed, or to draw by. */
+export function shortSum(text: string): string {
+  const bytes = new TextEncoder().encode(text);
+  return [0, 1].map((n) => (textHash(bytes, n) >>> 0).toString(16).padStart(8, '0')).join('');
+}

@@ -1,3 +1,4 @@
+import type { MethodVersion } from './method.ts';
 import type { Campaign } from './campaign.ts';
 import type { QuantityName } from './figures.ts';
 import type { NoteHead } from './note.ts';
@@ -84,6 +85,8 @@ export interface Series extends NoteHead {
   readonly cautionsBy: string | null;
   /** Later campaigns, in order of their days; absent where all runs are of one. */
   readonly campaigns?: readonly Campaign[];
+  /** Under which version of the reduction its figures are found. */
+  readonly method: MethodVersion;
   /** What the series does not look at, as it says. */
   readonly notTested: readonly string[];
 }

@@ -47,7 +47,8 @@ function makeSeries(folder: string, n: number, runs: readonly string[]): void {
     writeFileSync(join(to, 'runs', `${run}.csv`), withTorque(log, factor));
   }
   for (const name of readdirSync(join(from, 'pictures')))
-    if (runs.some((run) => name.startsWith(`${run}-`))) cpSync(join(from, 'pictures', name), join(to, 'pictures', name));
+    if (runs.some((run) => name.startsWith(`${run}-`)))
+      cpSync(join(from, 'pictures', name), join(to, 'pictures', name));
 }
 
 const ofAnotherYear = (text: string, years: number): string =>

@@ -32,7 +32,7 @@ beforeAll(async () => {
   await buildFlowSite(ahead, new Map([['hill-bowl/runs/F-01.md', aheadNote]]));
   server = await serve({ folder: out, port: 0 });
   browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 120_000);
+}, 300_000);
 afterAll(async () => {
   if (chromiumPath !== undefined) {
     await browser.close();

@@ -20,7 +20,7 @@ beforeAll(async () => {
   if (chromiumPath === undefined) return;
   await buildFlowSite(out);
   browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 120_000);
+}, 300_000);
 afterAll(async () => {
   if (chromiumPath !== undefined) await browser.close();
   rmSync(folder, { recursive: true, force: true });

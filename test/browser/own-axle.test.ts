@@ -24,7 +24,7 @@ beforeAll(async () => {
     out: join(folder, 'site'),
   });
   browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 120_000);
+}, 300_000);
 afterAll(async () => {
   if (chromiumPath !== undefined) await browser.close();
   rmSync(folder, { recursive: true, force: true });

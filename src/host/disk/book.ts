@@ -40,10 +40,7 @@ export const readMedia = (
   folder: string,
   known: SumMemo = new Map(),
   listed: readonly Found[] = filesBelow(folder),
-): MediaFile[] =>
-  listed
-    .filter(({ path }) => isMedia(path))
-    .flatMap((file) => mediaFile(folder, file, known) ?? []);
+): MediaFile[] => listed.filter(({ path }) => isMedia(path)).flatMap((file) => mediaFile(folder, file, known) ?? []);
 
 /** A file as it is listed, before anything of it is read. */
 export interface Found {

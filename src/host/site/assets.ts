@@ -29,6 +29,7 @@ const styleParts = [
   'film',
   'grading',
   'stress',
+  'fields',
   'axle',
   'find',
   'kinds',

@@ -142,7 +142,10 @@ function besideView(
   { files, elsewhere = [], frame, shown = noMedia }: Pick<SiteInput, 'files' | 'elsewhere' | 'frame' | 'shown'>,
   drawn: ReadonlySet<string> = new Set(),
 ): BesideView {
-  const texts = new Map([...elsewhere.map((path) => [path, ''] as const), ...files.map(({ path, text }) => [path, text] as const)]);
+  const texts = new Map([
+    ...elsewhere.map((path) => [path, ''] as const),
+    ...files.map(({ path, text }) => [path, text] as const),
+  ]);
   return {
     stillOf: (address) => shown.stills.get(address) ?? null,
     language: frame.language,

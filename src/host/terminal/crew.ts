@@ -33,7 +33,11 @@ export function crewFor(on: BuiltWith, tell: (what: string) => void, most = most
 function threadOf(place: URL, on: BuiltWith, tell: (what: string) => void) {
   const worker = new Worker(place, { workerData: on, resourceLimits: { maxYoungGenerationSizeMb: young_MB } });
   let waiting: { readonly done: (built: OneBuilt) => void; readonly failed: (trouble: Error) => void } | null = null;
-  const ended = new Promise<void>((resolve) => worker.once('exit', () => { resolve(); }));
+  const ended = new Promise<void>((resolve) =>
+    worker.once('exit', () => {
+      resolve();
+    }),
+  );
   const fail = (trouble: Error): void => {
     waiting?.failed(trouble);
     waiting = null;

@@ -31,5 +31,5 @@ port.on('message', (job: Job | null) => {
 /** Of an error only its words cross over by themselves. */
 function plain(trouble: unknown): object {
   if (!(trouble instanceof Error)) return { message: String(trouble) };
-  return { ...trouble, message: trouble.message, stack: trouble.stack };
+  return Object.assign({}, trouble, { message: trouble.message, stack: trouble.stack });
 }

@@ -69,6 +69,7 @@ export const series: Series = {
   refit_Nm: null,
   cautionsBy: 'Q. Longname',
   notTested: [],
+  method: '2',
 };
 
 export const rig: Rig = {
