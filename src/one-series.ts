@@ -26,8 +26,8 @@ import { campaignOf } from './trial/campaign.ts';
 import type { Log } from './trial/log.ts';
 import type { MediaFile, SeriesRecord, SourceFile } from './trial/series.ts';
 
-/** Answers a question once for the same key; `preview` keeps one over rebuilds, so that a changed note reads one log again. */
-export type Remember = <T>(key: string, make: () => T) => T;
+/** Answers a question once for the same key, which is only worked out where answers are kept; `preview` keeps one over rebuilds, so that a changed note reads one log again. */
+export type Remember = <T>(key: () => string, make: () => T) => T;
 export const afresh: Remember = (_, make) => make();
 
 /** What one series becomes. The share is plain data and outlives the rest. */
@@ -148,8 +148,9 @@ function withLogs(
     const file = run.log === null ? undefined : byPath.get(beside(run.file, run.log.file));
     const map = one.rig.maps.find((m) => m.id === run.log?.map);
     if (file === undefined || map === undefined || run.status === 'draft') continue;
-    const log = remember(`log ${file.sha256} ${file.path} ${JSON.stringify(map)}`, () =>
-      readLog({ file: file.path, ...file, map }),
+    const log = remember(
+      () => `log ${file.sha256} ${file.path} ${JSON.stringify(map)}`,
+      () => readLog({ file: file.path, ...file, map }),
     );
     findings.push(...log.findings.map((f) => ({ ...f, about: { ...f.about, run: run.id } })));
     if (log.ok) logs.set(run.id, log.value);
@@ -180,7 +181,7 @@ function keptRun(input: {
     const used = [run.file, log].map((path) => [path, path === null ? null : sums.get(path)]);
     // captions, pictures and clips beside the note may change what stands of these
     const parts = [run.clips, run.observations, run.stills];
-    return remember(`run ${as} ${around} ${JSON.stringify([used, parts, run.amended ?? []])}`, reduce);
+    return remember(() => `run ${as} ${around} ${JSON.stringify([used, parts, run.amended ?? []])}`, reduce);
   };
 }
 
@@ -204,7 +205,7 @@ function reduced(
     derived: runs,
     compared,
     ledger,
-    stress: { ...how.remember(`stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)), input: stressed },
+    stress: { ...how.remember(() => `stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)), input: stressed },
     outlook: outlookOf({ record, runs, compared }),
     ownAxle: ownAxleOf({ record, runs, compared, ledger }),
     findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],

@@ -5,7 +5,7 @@ import { agrees, runTrials } from '../statistics/trials.ts';
 import type { ByTrials } from '../trial/compared.ts';
 
 /** Answers a question once for the same key. */
-export type Remember = <T>(key: string, make: () => T) => T;
+export type Remember = <T>(key: () => string, make: () => T) => T;
 
 /** Trials of one series: the same cause is the same number in every figure of one trial. */
 export interface SeriesTrials {
@@ -56,7 +56,7 @@ export function seriesTrials(of: {
   };
   const kept = <T>(kind: string, list: readonly Estimate[], make: () => T): T =>
     remember(
-      `${kind} ${seed} ${coverage} ${JSON.stringify(list.map((e) => [e, e.parts.map((p) => sizeOf(p.cause))]))}`,
+      () => `${kind} ${seed} ${coverage} ${JSON.stringify(list.map((e) => [e, e.parts.map((p) => sizeOf(p.cause))]))}`,
       make,
     );
   const sizeOf = (id: string) => {

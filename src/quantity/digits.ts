@@ -34,9 +34,9 @@ function decimalDigits(value: number): { readonly digits: string; readonly point
 
 /** The first `keep` digits as a whole number, rounded by those that follow. */
 function roundHalfEven(digits: string, keep: number): string {
-  const head = BigInt(digits.slice(0, keep) || '0');
+  const head = digits.slice(0, keep) || '0';
   const tail = digits.slice(keep);
-  const half = /^50*$/.test(tail);
-  const up = half ? head % 2n === 1n : tail !== '' && tail >= '5';
-  return String(up ? head + 1n : head);
+  const up = tail >= '5' && (!/^50*$/.test(tail) || Number(head.at(-1)) % 2 === 1);
+  // Beyond fifteen digits a number would lose the last.
+  return keep <= 15 ? String(Number(head) + Number(up)) : String(BigInt(head) + (up ? 1n : 0n));
 }

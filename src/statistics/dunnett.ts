@@ -75,17 +75,17 @@ function factorOf(of: AgainstBaseline & { readonly coverage: number }): number {
 export function coverageTogether(of: AgainstBaseline & { readonly d: number }): number {
   const candidates = [...new Set(of.shared)].map((share) => ({
     lambda: Math.sqrt(share),
+    rest: Math.sqrt(1 - Math.sqrt(share) * Math.sqrt(share)),
     equal: of.shared.filter((other) => other === share).length,
   }));
   let [covered, all] = [0, 0];
   for (const { x, weight } of scatterPoints(of.dof)) {
-    for (const z of normalPoints) {
-      const density = weight * Math.exp((-z * z) / 2);
+    for (const { z, density: normal } of normalPoints) {
+      const density = weight * normal;
       let together = 1;
-      for (const { lambda, equal } of candidates) {
-        const rest = Math.sqrt(1 - lambda * lambda);
+      for (const { lambda, rest, equal } of candidates) {
         const inside = below((lambda * z + of.d * x) / rest) - below((lambda * z - of.d * x) / rest);
-        together *= inside ** equal;
+        together *= equal === 1 ? inside : inside ** equal;
       }
       covered += density * together;
       all += density;
@@ -94,7 +94,10 @@ export function coverageTogether(of: AgainstBaseline & { readonly d: number }): 
   return covered / all;
 }
 
-const normalPoints = Array.from({ length: 41 }, (_, i) => (i - 20) * 0.35);
+const normalPoints = Array.from({ length: 41 }, (_, i) => (i - 20) * 0.35).map((z) => ({
+  z,
+  density: Math.exp((-z * z) / 2),
+}));
 
 /** Normal probability below z, from a table with its exact slopes: good to 1e-10, and a hundred times quicker in the double sum. */
 function below(z: number): number {

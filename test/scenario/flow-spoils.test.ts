@@ -28,7 +28,8 @@ const whole = async (): Promise<MadeWhole> => {
   const store = stillStore();
   const made = await madeFrom({
     ...{ folder: book, audience: 'house', tell: () => undefined, store },
-    remember: (key, make) => {
+    remember: (told, make) => {
+      const key = told();
       if (!kept.has(key)) kept.set(key, make());
       return kept.get(key) as ReturnType<typeof make>;
     },

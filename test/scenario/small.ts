@@ -53,7 +53,8 @@ export function spoilt(path: string, was: string, is: string, files = smallDemo(
 
 /** Unchanged logs are read once for all builds of this process, as `preview` does. */
 const memo = new Map<string, unknown>();
-export const remember: Remember = (key, make) => {
+export const remember: Remember = (told, make) => {
+  const key = told();
   if (!memo.has(key)) memo.set(key, make());
   return memo.get(key) as ReturnType<typeof make>;
 };

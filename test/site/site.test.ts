@@ -125,7 +125,7 @@ describe('every picture', () => {
     expect(html).toContain('The same numbers as a table');
   });
   it('is smaller than 20 kB and takes its colours from the style sheet', () => {
-    for (const svg of memo.values()) {
+    for (const { inside: svg } of memo.values()) {
       expect(svg.length).toBeLessThan(20_000);
       expect(svg.match(/(?:fill|stroke)="#[0-9a-f]+"/gi)).toBeNull();
     }

@@ -11,8 +11,8 @@ import type { Width } from '../../charts/theme.ts';
 import { pictureWidth, textSize } from '../../charts/theme.ts';
 import { dressed } from './dress.ts';
 
-/** Drawings by the hash of what they draw: a rebuild draws only what changed. */
-export type PictureMemo = Map<string, string>;
+/** Drawings by the hash of what they draw: a rebuild draws only what changed, and the next series not what this one drew. */
+export type PictureMemo = Map<string, Undressed>;
 
 export interface Drawn {
   readonly wide: string;
@@ -27,19 +27,20 @@ export async function drawChart(chart: Chart & { readonly data: DrawnData }, mem
 
 async function drawAt(chart: Chart & { readonly data: DrawnData }, width: Width, memo?: PictureMemo): Promise<string> {
   const picture = pictureOf(chart.data, width);
-  const key = memo === undefined ? '' : keyOf([chart.id, chart.title, chart.alternative, width, picture]);
-  const known = memo?.get(key);
-  if (known !== undefined) return known;
   const drawn =
     picture.kind === 'drawing'
       ? { width: pictureWidth[width], height: picture.height, inside: picture.inside }
-      : { ...(await drawSpec(picture.spec)), ...(picture.clock === undefined ? {} : { clock: picture.clock }) };
-  const svg = dressed(drawn, { id: `${chart.id}-${width}`, title: chart.title, alternative: chart.alternative });
-  memo?.set(key, svg);
-  return svg;
+      : { ...(await drawnOnce(picture.spec, memo)), ...(picture.clock === undefined ? {} : { clock: picture.clock }) };
+  return dressed(drawn, { id: `${chart.id}-${width}`, title: chart.title, alternative: chart.alternative });
 }
 
-const keyOf = (of: readonly unknown[]): string => createHash('sha256').update(JSON.stringify(of)).digest('hex');
+async function drawnOnce(spec: Spec, memo: PictureMemo | undefined): Promise<Undressed> {
+  if (memo === undefined) return drawSpec(spec);
+  const key = createHash('sha256').update(JSON.stringify(spec)).digest('hex');
+  const drawn = memo.get(key) ?? (await drawSpec(spec));
+  memo.set(key, drawn);
+  return drawn;
+}
 
 export interface Undressed {
   readonly width: number;

@@ -7,7 +7,8 @@ import { frameOf } from '../../report/site-frame.ts';
 import { filesBelow, readFolder, readMedia } from '../disk/book.ts';
 import { stillStore, type StillStore } from '../pictures/stills.ts';
 import { pageFile } from '../site/address.ts';
-import { layInto } from '../site/build.ts';
+import type { PictureMemo } from '../pictures/draw.ts';
+import { layInto, pictureMemo } from '../site/build.ts';
 import { shownMedia } from '../site/shown.ts';
 import { loaded, spilt } from './spill.ts';
 import { counted } from './say.ts';
@@ -53,11 +54,11 @@ export const bookNote = 'book.md';
 export async function buildOne(
   on: BuiltWith,
   job: Job,
-  how: { readonly store: StillStore; readonly tell: (what: string) => void },
+  how: { readonly store: StillStore; readonly pictures: PictureMemo; readonly tell: (what: string) => void },
 ): Promise<OneBuilt> {
   const { folder, audience } = on;
   const { series, folders, fresh, before } = job;
-  const { store, tell } = how;
+  const { store, pictures, tell } = how;
   const kept = on.spill === null ? null : loaded(on.spill, series);
   const listed = filesBelow(folder, series);
   const note = readFolder(folder, [{ path: bookNote, size: 0, changed_ms: 0 }]);
@@ -73,7 +74,7 @@ export async function buildOne(
   const { shown, undecoded, findings: ofStills } = await shownMedia({ folder, pages, media, store });
   const frame = frameOf({ book, shares: [share.share], folders: folders.length });
   const settle = await layInto({
-    ...{ pages, files, frame, shown, fresh, before },
+    ...{ pages, files, frame, shown, fresh, before, memo: pictures },
     elsewhere: frame.address === null ? [] : ['feed.xml'],
     tell: counted(tell),
     ...(kept === null ? {} : { kept: kept.pages }),
@@ -89,9 +90,10 @@ export async function buildOne(
 /** One after the other in this thread. */
 export function alone(on: BuiltWith, tell: (what: string) => void): Crew {
   const store = stillStore();
+  const pictures = pictureMemo();
   return {
     hands: 1,
-    build: (job) => buildOne(on, job, { store, tell }),
+    build: (job) => buildOne(on, job, { store, pictures, tell }),
     close: () => {
       store.close();
       return Promise.resolve();

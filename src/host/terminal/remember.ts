@@ -12,7 +12,8 @@ export function remembering(known: ReadonlyMap<string, unknown> = new Map()): Re
   let before = known;
   let asked = new Map<string, unknown>();
   return {
-    of: <T>(key: string, make: () => T): T => {
+    of: <T>(told: () => string, make: () => T): T => {
+      const key = told();
       const value = (asked.has(key) ? asked.get(key) : before.has(key) ? before.get(key) : make()) as T;
       asked.set(key, value);
       return value;
