@@ -205,7 +205,13 @@ function reduced(
     derived: runs,
     compared,
     ledger,
-    stress: { ...how.remember(() => `stress ${JSON.stringify(stressed)}`, () => stressTable(stressed)), input: stressed },
+    stress: {
+      ...how.remember(
+        () => `stress ${JSON.stringify(stressed)}`,
+        () => stressTable(stressed),
+      ),
+      input: stressed,
+    },
     outlook: outlookOf({ record, runs, compared }),
     ownAxle: ownAxleOf({ record, runs, compared, ledger }),
     findings: [...findings, ...[...runs.values()].flatMap((r) => r.findings), ...compared.findings],

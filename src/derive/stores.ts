@@ -90,7 +90,7 @@ export function twoStore({ series, heat, skinOffset_K }: StoreInput): StoreFit |
   const n = series.sump_K.length;
   // The probe's own offset is one more unknown, held by its calibration: a seventh parameter and one more residual.
   const weigh = skinOffset_K > 0 ? binNoise(series) / skinOffset_K : 1e3;
-  const y = Float64Array.from({ length: 2 * n + 1 });
+  const y = new Float64Array(2 * n + 1);
   const keep: number[] = [];
   for (let i = 0; i < n; i++) {
     if (!Number.isNaN(series.sump_K[i]!)) keep.push(i);
@@ -102,8 +102,11 @@ export function twoStore({ series, heat, skinOffset_K }: StoreInput): StoreFit |
     model: (p) => {
       const [a, b] = both(p);
       const offset_K = p[6] ?? 0;
-      const out = Float64Array.from({ length: keep.length + 1 });
-      keep.forEach((at, j) => (out[j] = at < n ? a[at]! : b[at - n]! + offset_K));
+      const out = new Float64Array(keep.length + 1);
+      for (let j = 0; j < keep.length; j++) {
+        const at = keep[j]!;
+        out[j] = at < n ? a[at]! : b[at - n]! + offset_K;
+      }
       out[keep.length] = offset_K * weigh;
       return withSkin ? out : out.subarray(0, -1);
     },

@@ -15,8 +15,10 @@ export function roundedDigits(value: number, decimals: number): string {
 /** Decimals at which the value shows so many significant digits, taken after rounding; 0 for zero. */
 export function decimalsAt(value: number, digits: number): number {
   if (value === 0) return 0;
-  const rounded = significant(value, digits);
-  return digits - decimalDigits(rounded).point;
+  const { digits: all, point } = decimalDigits(value);
+  // 9.96 becomes 10: one place more than it had.
+  const carried = roundHalfEven(all.padEnd(digits, '0'), digits).length > digits;
+  return digits - point - Number(carried);
 }
 
 /** The number rounded to significant digits. */

@@ -104,8 +104,7 @@ export function effectiveDof(a: Estimate, causes: CauseTable): number {
 function merge(parts: readonly Part[]): Part[] {
   const byCause = new Map<string, number>();
   for (const p of parts) byCause.set(p.cause, (byCause.get(p.cause) ?? 0) + p.u);
-  return [...byCause]
-    .filter(([, u]) => u !== 0)
-    .map(([cause, u]) => ({ cause, u }))
-    .sort((a, b) => (a.cause < b.cause ? -1 : 1));
+  const merged: Part[] = [];
+  for (const [cause, u] of byCause) if (u !== 0) merged.push({ cause, u });
+  return merged.sort((a, b) => (a.cause < b.cause ? -1 : 1));
 }

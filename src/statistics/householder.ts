@@ -17,7 +17,7 @@ export interface Factored {
 
 export function factor(given: readonly ArrayLike<number>[], rows: number): Factored {
   const scale = Float64Array.from(given, (column) => norm(column) || 1);
-  const columns = given.map((column, j) => Float64Array.from(column, (x) => x / scale[j]!));
+  const columns = given.map((column, j) => scaledTo(column, scale[j]!));
   const diagonal = new Float64Array(columns.length);
   columns.forEach((pivot, k) => {
     const length = k < rows ? norm(pivot, k) : 0;
@@ -27,6 +27,12 @@ export function factor(given: readonly ArrayLike<number>[], rows: number): Facto
     for (let j = k + 1; j < columns.length; j++) reflect(pivot, k, columns[j]!);
   });
   return { rows, scale, columns, diagonal };
+}
+
+function scaledTo(column: ArrayLike<number>, scale: number): Float64Array {
+  const out = new Float64Array(column.length);
+  for (let i = 0; i < out.length; i++) out[i] = column[i]! / scale;
+  return out;
 }
 
 /** Index of the first column that the ones before it already span, to the accuracy that the columns have; or null. */

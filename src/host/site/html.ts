@@ -1,21 +1,44 @@
 import type { TableView } from './blocks.ts';
 import { brokenAtSlashes, keptTogether } from './kept-together.ts';
 import type { MarkView, SpanView } from './spans.ts';
+import type { NavView } from './view.ts';
 
 /**
  * Words with their links, and rows of tables, as finished HTML: they are nine tenths of what is printed, and the loops of a
  * template take ten times as long over them.
  */
-export const spansHtml = (spans: readonly SpanView[]): string => spans.map(spanHtml).join('');
+export const html = {
+  spans: spansHtml,
+  items: (list: readonly (readonly SpanView[])[]) => list.map((item) => `<li>${spansHtml(item)}</li>`).join(''),
+  facts: (list: readonly { readonly name: string; readonly value: readonly SpanView[] }[]) =>
+    list.map(({ name, value }) => `<div><dt>${safe(name)}</dt><dd>${spansHtml(value)}</dd></div>`).join(''),
+  rows: rowsHtml,
+  heads: (columns: TableView['columns']) => columns.map(headHtml).join('\n'),
+  links: (list: readonly NavView[]) =>
+    list
+      .map(({ href, here, text }) => `<a href="${safe(href)}"${here ? ' aria-current="page"' : ''}>${safe(text)}</a>`)
+      .join('\n'),
+} as const;
 
-export const rowsHtml = (rows: TableView['rows']): string =>
-  rows
+function spansHtml(spans: readonly SpanView[]): string {
+  return spans.map(spanHtml).join('');
+}
+
+function rowsHtml(rows: TableView['rows']): string {
+  return rows
     .map(({ anchor, role, cells }) => {
       const id = anchor === null || anchor === '' ? '' : ` id="${safe(anchor)}"`;
       const of = role === null ? '' : ` class="${safe(role)}"`;
       return `<tr${id}${of}>\n${cells.map(cellHtml).join('')}</tr>\n`;
     })
     .join('');
+}
+
+function headHtml({ head, unit, align }: TableView['columns'][number]): string {
+  if (head === '' && unit === null) return `<td class="${align}"></td>`;
+  const of = unit === null ? '' : `<span class="unit">${head === '' ? '' : ', '}${safe(unit)}</span>`;
+  return `<th scope="col" class="${align}">${keptTogether(head)}${of}</th>`;
+}
 
 function cellHtml({ align, short, plain, spans, bar }: TableView['rows'][number]['cells'][number]): string {
   const words = plain === null ? spansHtml(spans) : keptTogether(plain);

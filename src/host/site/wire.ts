@@ -1,7 +1,7 @@
 import type { UserConfig } from '@11ty/eleventy';
 import syntaxHighlight from '@11ty/eleventy-plugin-syntaxhighlight';
 import { closeFrontMatter } from './front-matter.ts';
-import { rowsHtml, spansHtml } from './html.ts';
+import { html } from './html.ts';
 import { keptTogether } from './kept-together.ts';
 import type { SheetView } from './view.ts';
 
@@ -34,7 +34,7 @@ export function wire(
   closeFrontMatter(config);
   config.addPlugin(syntaxHighlight, { templateFormats: ['njk'], preAttributes: { tabindex: 0 } });
   // All give finished HTML. As filters the builder would time each call, and report it.
-  config.addNunjucksGlobal('text', { kept: keptTogether, spans: spansHtml, rows: rowsHtml });
+  config.addNunjucksGlobal('text', { kept: keptTogether, ...html });
   config.addGlobalData('sheets', given.sheets);
   config.addGlobalData('around', given.around);
 }
