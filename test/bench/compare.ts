@@ -26,7 +26,10 @@ export function compareBench(): readonly Measure[] {
       made.series.map(({ record, derived, compared, stress }) =>
         timed(() => {
           compareSeries(record, derived, { seed: compared.seed, remember });
-          remember(() => JSON.stringify(stress.input), () => stressTable(stress.input));
+          remember(
+            () => JSON.stringify(stress.input),
+            () => stressTable(stress.input),
+          );
         }),
       ),
     );

@@ -1,4 +1,5 @@
 import { cpus, loadavg } from 'node:os';
+import { archiveBench } from './archive.ts';
 import { axleBench } from './axle.ts';
 import { bookBench } from './book.ts';
 import type { Measure } from './book.ts';
@@ -15,6 +16,10 @@ const targets: Readonly<Record<string, { readonly most?: number; readonly least?
   'own axle in a browser, slowest change': { most: 16 },
   'log intake, peak memory': { most: 250 },
   'log intake against csv-parse': { least: 2 },
+  'archive of 1000 runs, cold': { most: 120 },
+  'archive of 1000 runs, peak memory': { most: 1500 },
+  'archive of 1000 runs, after one changed note': { most: 4 },
+  'archive of 1000 runs, what Find asks, compressed': { most: 1500 },
 };
 
 const busy = loadavg()[0]!;
@@ -28,6 +33,7 @@ const measures: readonly Measure[] = [
   ...compareBench(),
   ...(await axleBench()),
   ...(await intakeBench()),
+  ...(process.argv.includes('--archive') ? await archiveBench() : []),
 ];
 for (const { name, value, unit } of measures) {
   const target = targets[name];

@@ -1,3 +1,5 @@
+import { setFlagsFromString } from 'node:v8';
+import { runInNewContext } from 'node:vm';
 import { parentPort, workerData } from 'node:worker_threads';
 import type { Told } from './crew.ts';
 import { alone, type BuiltWith, type Job } from './one.ts';
@@ -7,6 +9,9 @@ const port = parentPort!;
 const say = (told: Told): void => {
   port.postMessage(told);
 };
+/** What one series leaves behind is taken away before the next: the threads share the machine's memory. */
+setFlagsFromString('--expose-gc');
+const collect = runInNewContext('gc') as () => void;
 const hand = alone(workerData as BuiltWith, (what) => {
   say({ kind: 'tells', what });
 });
@@ -21,6 +26,7 @@ port.on('message', (job: Job | null) => {
   hand.build(job).then(
     (built) => {
       say({ kind: 'built', built });
+      collect();
     },
     (trouble: unknown) => {
       say({ kind: 'failed', trouble: plain(trouble) });
