@@ -1,5 +1,6 @@
 import type { Figure } from '../ledger/figure.ts';
 import type { Ledger } from '../ledger/ledger.ts';
+import { ledgerSchemaPath } from './ledger-schema.ts';
 
 /** A value as it stood until a correction. */
 export type Superseded = Pick<Figure, 'id' | 'value' | 'bound' | 'interval' | 'unit'> & {
@@ -10,7 +11,11 @@ export type Superseded = Pick<Figure, 'id' | 'value' | 'bound' | 'interval' | 'u
 
 /** `ledger.json`: one figure a line, so that two ledgers can be compared with any text tool. Same input, same bytes. */
 export function ledgerJson(ledger: Ledger, superseded: readonly Superseded[] = []): string {
-  const head = JSON.stringify({ series: ledger.series, method: ledger.methodVersion }).slice(0, -1);
+  const head = JSON.stringify({
+    $schema: ledgerSchemaPath,
+    series: ledger.series,
+    method: ledger.methodVersion,
+  }).slice(0, -1);
   const lines = ledger.figures.map((f) => `  ${JSON.stringify(written(f))}`);
   const before = superseded.map((s) => `  ${JSON.stringify(rounded(s))}`);
   return `${head},"figures":[\n${lines.join(',\n')}\n]${before.length === 0 ? '' : `,"superseded":[\n${before.join(',\n')}\n]`}}\n`;

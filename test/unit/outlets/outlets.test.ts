@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
 import { csvText } from '../../../src/outlets/csv.ts';
 import { feed, type FeedEntry } from '../../../src/outlets/feed.ts';
+import { ledgerSchema } from '../../../src/outlets/ledger-schema.ts';
 import { escapedXml } from '../../../src/outlets/xml.ts';
 import { demoMade } from '../../scenario/demo.ts';
 
@@ -34,6 +35,38 @@ describe('the data package of a series', () => {
     expect(valid.errors ?? []).toEqual([]);
     const bare = { ...descriptor(id), resources: undefined };
     expect(valid(bare)).toBe(false);
+  });
+
+  it.each(ids)('%s has a ledger of the published JSON Schema, which takes none that is spoilt', (id) => {
+    const stored = json('content/schema/ledger.schema.json');
+    expect(stored).toEqual(ledgerSchema());
+    const valid = new Ajv({ allErrors: true }).compile(stored as object);
+    const whole = file(`series/${id}/ledger.json`);
+    valid(JSON.parse(whole));
+    expect(valid.errors ?? []).toEqual([]);
+    const spoils: readonly (readonly [RegExp, string])[] = [
+      [/"series":"[^"]+"/, '"series":7'],
+      [/"method":"2",/, ''],
+      [/"id":"[^"]+"/, '"id":"two words"'],
+      [/"kind":"value"/, '"kind":"guess"'],
+      [/"quantity":"[^"]+"/, '"quantity":"horse-power"'],
+      [/"unit":"L"/, '"unit":"litre"'],
+      [/"value":[-\d.]+/, '"value":"2.4"'],
+      [/"interval":\[/, '"interval":[1,'],
+      [/"coverage":0.95/, '"coverage":95'],
+      [/"class":"[^"]+"/, '"class":"certain"'],
+      [/"sha256":"[0-9a-f]/, '"sha256":"'],
+      [/"bound":null/, '"bound":"about"'],
+      [/"at":\{/, '"at":{"moon":"full",'],
+      [/"notes":\[/, '"notes":[1,'],
+    ];
+    for (const [from, to] of spoils) {
+      expect(whole).toMatch(from);
+      expect([String(from), valid(JSON.parse(whole.replace(from, to).replace(/,([}\]])/, '$1')))]).toEqual([
+        String(from),
+        false,
+      ]);
+    }
   });
 
   it.each(ids)('%s sums what it names, and every row has its fields', (id) => {
