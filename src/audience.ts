@@ -56,12 +56,14 @@ export function publicPart(record: SeriesRecord, findings: readonly Finding[]): 
     (f.about?.claim === undefined || (f.level !== 'error' && claimIds.has(f.about.claim))) &&
     !names([f.says, f.why, f.write, f.effect].join(' '));
   const isOurs = (f: Finding): boolean =>
-    heldBack.has(f.about?.run ?? '') || (claimsNote === null && f.place.file === record.claimsNote?.file);
+    heldBack.has(f.about?.run ?? '') ||
+    /^[^/]+\/reports\//.test(f.place.file) ||
+    (claimsNote === null && f.place.file === record.claimsNote?.file);
   return {
     record: {
       ...record,
       series: openCampaigns(record.series, runs, naming(new Set(hidden))),
-      ...{ articles, oils, runs, claims, claimsNote, ...amendments, ...written },
+      ...{ articles, oils, runs, claims, claimsNote, ...amendments, ...written, reports: [] },
       logs: new Map([...record.logs].filter(([id]) => kept.has(id))),
     },
     findings: findings.filter(isShown).map(strictly),

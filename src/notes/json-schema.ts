@@ -8,6 +8,7 @@ import { planKind } from './plan.ts';
 import { rigKind } from './rig-fields.ts';
 import { runKind } from './run.ts';
 import { partKind } from './part-note.ts';
+import { reportKind } from './report-note.ts';
 import { seriesKind } from './series.ts';
 import { exampleOf } from './texts-fields.ts';
 
@@ -23,6 +24,7 @@ export const noteKinds = {
   claims: claimsKind,
   amendment: amendmentKind,
   part: partKind,
+  report: reportKind,
 } as const satisfies Readonly<Record<string, GroupKind>>;
 
 export interface Schema {

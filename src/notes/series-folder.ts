@@ -11,6 +11,7 @@ import { withFlow } from './check-flow.ts';
 import { checkClaims } from './check-claims.ts';
 import { checkAmendments, parted, standingCorrections } from './check-amendments.ts';
 import { readParts } from './check-parts.ts';
+import { readReports } from './check-reports.ts';
 import { checkRuns } from './check-runs.ts';
 import { checkPlan, checkSeries, namesOf, withLevelTables } from './check-series.ts';
 import { type ClaimsNote, readClaims } from './claims.ts';
@@ -82,6 +83,10 @@ export function readSeriesFolder(
       : { claims: [], findings: [] };
   const questions = note?.ok ? note.value.questions : [];
   const parts = readParts(files, { folder, questions });
+  const reports = readReports(files, {
+    ...{ folder, articles: articles.records, oils: [...oils.records.keys()], runs: namesOf(runs), parts: parts.parts },
+    claims: claims.claims.map(({ id }) => id),
+  });
 
   const findings = [
     ...withEffect([...series.findings, ...rig.findings, ...whole], say.seriesLeftOut, about),
@@ -92,6 +97,7 @@ export function readSeriesFolder(
     ...checked.findings,
     ...withEffect([...(note?.findings ?? []), ...claims.findings], claimsLeftOut, about),
     ...parts.findings,
+    ...reports.findings,
     ...checkAmendments(amendments, { runs, rig: rig.ok ? rig.value : null, folder, taken }),
     ...files.filter((f) => isStray(f.path.slice(folder.length + 1))).map((f) => stray(f.path, folder)),
     ...unread(files, runs, folder),
@@ -104,6 +110,7 @@ export function readSeriesFolder(
       ...{ articles: articles.records, oils: oils.records },
       ...{ claims: claims.claims, claimsNote: note?.ok ? headOnly(note.value) : null },
       ...{ corrections: standingCorrections(corrections, runs), objections, parts: parts.parts, questions },
+      reports: reports.reports,
     },
     findings,
   };

@@ -1,6 +1,7 @@
 import type { Figure } from '../ledger/figure.ts';
 import type { Correction } from '../trial/amendment.ts';
 import type { Reach } from '../trial/reach.ts';
+import type { Report } from '../trial/report.ts';
 import { wholeOf } from './digits.ts';
 import { dateWords } from './dates.ts';
 import type { Banner, MarginNote, Span } from './page.ts';
@@ -36,6 +37,22 @@ export const shownReaches = (view: View): readonly Reach<Figure>[] => {
       runs: reach.runs.filter((run) => !hidden.has(run)),
     }));
 };
+
+/** Client copies that were issued or drafted on what moved: a run of theirs, a claim, or a figure of their articles. For the house. */
+export function reportsReached(view: View, { runs, claims, figures }: Reach<Figure>): readonly Report[] {
+  const { record } = view.input;
+  const article = new Map(record.runs.map((run) => [run.id, run.article]));
+  const subjects = figures.map(({ id }) => subjectOfId(id).split('~')[0]!);
+  return record.reports.filter((report) => {
+    const isIn = (run: string): boolean =>
+      report.articles.includes(article.get(run) ?? '') && !report.withheld.includes(run);
+    return (
+      runs.some(isIn) ||
+      claims.some(({ id }) => report.claims.includes(id)) ||
+      subjects.some((subject) => report.articles.includes(subject.split('@')[0]!))
+    );
+  });
+}
 
 export const correctionLink = (view: View, id: string): Span => link(correctionPath(view, id), id);
 

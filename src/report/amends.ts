@@ -2,7 +2,8 @@ import type { Figure } from '../ledger/figure.ts';
 import { workingPath } from '../ledger/ids.ts';
 import type { Correction, Objection } from '../trial/amendment.ts';
 import type { Reach } from '../trial/reach.ts';
-import { amendsPath, shownCorrections, shownReaches } from './amended.ts';
+import type { Report } from '../trial/report.ts';
+import { amendsPath, reportsReached, shownCorrections, shownReaches } from './amended.ts';
 import { claimPath, claimsOf } from './claims-view.ts';
 import { figureWords } from './cite.ts';
 import { dateWords } from './dates.ts';
@@ -116,8 +117,16 @@ function changeSpans(view: View, change: Correction['changes'][number]): Span[] 
     : [...whose, `, ${change.channel ?? 'every channel'}: ${change.typed.replace(/^-|(?<= )-/, '−')}`];
 }
 
-function reachFacts(view: View, { claims, runs, figures, intervals }: Reach<Figure>) {
+/** A paper that a client holds does not change by itself: whoever issued it is told here. */
+const reportWords = ({ id, client, version, status }: Report): Span[] => [
+  strong(id),
+  `, issue ${numberText(version, 0)} for ${client}${status === 'draft' ? ', still a draft' : ': a new issue is owed'}`,
+];
+
+function reachFacts(view: View, reach: Reach<Figure>) {
+  const { claims, runs, figures, intervals } = reach;
   const held = claimsOf(view);
+  const reports = reportsReached(view, reach);
   const words = claims.flatMap(({ id, before, after }): Span[][] => {
     const one = held.find(({ claim }) => claim.id === id);
     return one === undefined ? [] : [[link(claimPath(view, one), id), ': ', verdict(before), ' → ', verdict(after)]];
@@ -133,6 +142,7 @@ function reachFacts(view: View, { claims, runs, figures, intervals }: Reach<Figu
             ', ',
           ),
     ],
+    ...(reports.length === 0 ? [] : [['Client copies reached', listed(reports.map(reportWords))] as const]),
     [
       'Figures that moved',
       [

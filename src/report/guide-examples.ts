@@ -274,4 +274,27 @@ answers:
   - { question: Q-2, by: [S-01] }
 shown-to: public`,
   },
+  {
+    id: 'note-report',
+    kind: 'report',
+    heading: 'A client copy',
+    file: 'pan-depth/reports/CR-01.md',
+    says: 'What one client is given, under which names, and what of it is withheld. It is for the house: nothing of it, not even that it is there, is in a public build. A correction that reaches what it reports says so on the amends page of the house, so that a new issue is not forgotten. The words under it are the summary. Printing it is not built yet.',
+    yaml: `id: CR-01
+title: Two pans on one axle
+client: Client A             # never a name of a person or a firm
+version: 1
+status: draft                # issued, with the day
+# issued: 2026-06-20
+# supersedes: CR-01, issue 1
+articles: [A0, A1]           # their runs are in it
+claims: [CL-1]
+# parts: [1-what-stands-in-the-pan]
+aliases:
+  - { article: A1, as: Article B }
+# withheld: [S-01]           # the paper says how many are withheld
+# withheld-why: "not bought by the client"
+not-tested: [wear]
+signed-by: [head of the lab] # by hand; the lines stay blank`,
+  },
 ];

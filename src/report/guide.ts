@@ -175,6 +175,7 @@ const folder = `millrace/
     plan.md
     claims.md
     parts/1-what-stands-in-the-pan.md   amendments/COR-01.md
+    reports/CR-01.md
     articles/A0.md  A1.md
     oils/L1.md
     runs/S-01.md  S-01.csv

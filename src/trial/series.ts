@@ -8,6 +8,7 @@ import type { NoteHead } from './note.ts';
 import type { Oil } from './oil.ts';
 import type { Part, Question } from './part.ts';
 import type { Plan } from './plan.ts';
+import type { Report } from './report.ts';
 import type { Rig } from './rig.ts';
 import type { Run } from './run.ts';
 
@@ -28,6 +29,8 @@ export interface SeriesRecord {
   readonly objections: readonly Objection[];
   /** By number. */
   readonly parts: readonly Part[];
+  /** Client copies, by id; for the house. */
+  readonly reports: readonly Report[];
   /** In the order of `claims.md`. */
   readonly questions: readonly Question[];
   /** By run id; a run whose log could not be read is absent. */

@@ -5,7 +5,7 @@ import { makeDemo } from '../../demo-runs/make/demo.ts';
 import { makeBook } from '../../src/pipeline.ts';
 import type { Figure } from '../../src/ledger/figure.ts';
 import type { Reach } from '../../src/trial/reach.ts';
-import { demoMade, filesOf } from './demo.ts';
+import { demoFiles, demoMade, filesOf } from './demo.ts';
 import { smallDemo, withText } from './small.ts';
 
 const made = demoMade();
@@ -52,6 +52,20 @@ describe('the correction of the demo: an ambient probe that hung in the return o
     expect(page('workings/H-09/final-rise/')).toMatch(/It was 79\.\d+/);
     for (const path of ['runs/H-10/', 'articles/P4/', 'workings/H-10/final-rise/'])
       expect(page(path)).not.toContain('COR-01');
+  });
+
+  it('tells the house which client copy it reached, and the public that there is none', () => {
+    expect(page('amends/')).toMatch(/Client copies reached.*CR-01.*issue 1 for Client A: a new issue is owed/);
+    const shown = makeBook({ files: demoFiles(), audience: 'public' });
+    const held = /CR-01|Client A|Article B|Client copies/;
+    // The guide shows how such a note is written, to everybody, and its words can be found.
+    expect(shown.pages.filter((p) => p.kind !== 'guide' && held.test(JSON.stringify(p))).map((p) => p.path)).toEqual(
+      [],
+    );
+    expect(
+      shown.files.filter(({ path, text }) => path !== 'find/book.js' && held.test(text)).map((f) => f.path),
+    ).toEqual([]);
+    expect(held.test(JSON.stringify(shown.findings))).toBe(false);
   });
 
   it('leaves the raw file as it is, and says in every figure of the run what is read otherwise', () => {

@@ -14,7 +14,7 @@ export const withoutSamples = (note: string): string => note.replace(/^samples:\
 
 /** The same in a copy of the demo on the disk, and corrections of runs that are not in it. */
 export function takeSamplesOut(book: string): void {
-  for (const folder of ['amendments', 'parts'])
+  for (const folder of ['amendments', 'parts', 'reports'])
     rmSync(join(book, 'hill-bowl', folder), { recursive: true, force: true });
   for (const oil of ['O1', 'O2']) {
     const note = join(book, 'hill-bowl', 'oils', `${oil}.md`);

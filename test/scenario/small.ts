@@ -15,7 +15,7 @@ export const smallDemo = (): readonly SourceFile[] =>
     .filter(({ path }) => {
       const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
       return (
-        !/\.json$|\/(?:amendments|parts)\//.test(path) &&
+        !/\.json$|\/(?:amendments|parts|reports)\//.test(path) &&
         (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run))
       );
     })

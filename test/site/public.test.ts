@@ -59,6 +59,10 @@ function bookWithSecrets(): SourceFile[] {
         .replace('shown-to: public', 'shown-to: house'),
     ],
     ['hill-bowl/reports/1.md', 'alias: krypton-client\n'],
+    [
+      'hill-bowl/reports/R-2.md',
+      '---\nid: R-2\ntitle: krypton-client\nclient: krypton-client\nversion: 1\nstatus: draft\narticles: [P0]\naliases:\n  - { article: P0, as: krypton-client }\nsigned-by: [head]\n---\nkrypton-client\n',
+    ],
   ];
   const logs: [string, string][] = ['K-77', 'D-88'].map((id, i) => [
     `hill-bowl/runs/${id}.csv`,
@@ -133,7 +137,8 @@ describe('a public site', () => {
   });
 
   it('is not what the house sees: the house build of the same folder shows them', async () => {
-    expect(await run('book', bookWithSecrets(), 'house', 'house')).toBe(0);
+    const whole = bookWithSecrets().filter(({ path }) => !path.endsWith('/reports/1.md'));
+    expect(await run('book', whole, 'house', 'house')).toBe(0);
     const shown = ['K-77', 'Wendlebury', 'zinnober', 'QZX', 'VWQ', 'D-88', 'PX-9', 'quirkle'];
     for (const word of shown) expect(holding(join(folder, 'house'), word), word).not.toEqual([]);
     const index = readFileSync(join(folder, 'house', 'find/series/hill-bowl.js'), 'utf8');

@@ -251,6 +251,7 @@ export function input({
     corrections: [],
     objections: [],
     parts: [],
+    reports: [],
     questions: [],
     logs: new Map(),
     findings: [],
