@@ -63,11 +63,21 @@ export function makeSeries(input: OneInput): {
   readonly made: MadeSeries | null;
   readonly findings: readonly Finding[];
 } {
+  const { found, findings } = foundIn(input);
+  input.tell?.(`${found?.record.series.title ?? input.folder}: writing pages`);
+  return { made: found === null ? null : written(found), findings };
+}
+
+/** The same without its pages: all that they, and a client copy, are made from. */
+export function foundIn(input: OneInput): {
+  readonly found: SeriesInput | null;
+  readonly findings: readonly Finding[];
+} {
   const { media, book, folder, audience, remember = afresh, tell = () => undefined } = input;
   const files = input.files.filter(({ path }) => path === book.file || path.startsWith(`${folder}/`));
   const notesWithout = (without: ReadonlySet<string>) => readOneSeries(folder, { ...input, files, without });
   const { series: noted, findings: said } = notesWithout(notYet(notesWithout, input.asOf));
-  if (noted === null) return { made: null, findings: placed(said, files) };
+  if (noted === null) return { found: null, findings: placed(said, files) };
   const seen = (media ?? []).filter(({ path }) => path.startsWith(`${folder}/`));
   const sums = new Map([...files, ...seen].flatMap((f) => (f.sha256 === null ? [] : [[f.path, f.sha256] as const])));
   tell(`${noted.series.title}: logger files`);
@@ -75,7 +85,7 @@ export function makeSeries(input: OneInput): {
   const whole = asItStood(read.record, input.asOf);
   const shown =
     audience === 'public' ? publicPart(whole, read.findings) : { ...read, record: whole, held: none, stops: [] };
-  if (shown === null) return { made: null, findings: [] };
+  if (shown === null) return { found: null, findings: [] };
   const told = ({ shownTo }: { readonly shownTo: string }): boolean => audience === 'house' || shownTo === 'public';
   const record = amendedRecord(shown.record, shown.record.corrections, told);
   tell(`${noted.series.title}: reducing ${record.runs.length} runs`);
@@ -96,9 +106,8 @@ export function makeSeries(input: OneInput): {
     ...{ findings: own, held: shown.held, audience },
   };
   const parts = partFindings(found);
-  tell(`${noted.series.title}: writing pages`);
   const findings = [...own, ...placed([...parts, ...shown.stops], files)];
-  return { made: written({ ...found, findings: inOrder([...own, ...parts]) }), findings };
+  return { found: { ...found, findings: inOrder([...own, ...parts]) }, findings };
 }
 
 function written(input: SeriesInput): MadeSeries {
@@ -130,6 +139,7 @@ function asItStood(record: SeriesRecord, day: string | undefined): SeriesRecord 
     runs,
     logs: new Map([...record.logs].filter(([id]) => there.has(id))),
     corrections: record.corrections.filter(({ publishedOn }) => publishedOn <= day),
+    parts: record.parts.filter(({ published }) => published !== null && published <= day),
   };
 }
 

@@ -1,5 +1,6 @@
 import type { Finding } from '../finding/finding.ts';
 import type { Article } from '../trial/article.ts';
+import { keptBack, toldIn } from '../trial/kept-back.ts';
 import type { Part } from '../trial/part.ts';
 import type { Report } from '../trial/report.ts';
 import type { SourceFile } from '../trial/series.ts';
@@ -56,6 +57,7 @@ function checkReport(report: Report, known: Reportable): Finding[] {
         : [],
     ),
     ...checkAliases(report, known),
+    ...checkWords(report, known),
   ];
 }
 
@@ -70,6 +72,23 @@ function checkAliases(report: Report, known: Reportable): Finding[] {
       ...(what === undefined ? [] : [foundAt(report, at('as'), say.aliasIsReal(as, what))]),
       ...(other === undefined ? [] : [foundAt(report, at('as'), say.aliasTwice(as, other[0]))]),
     ];
+  });
+}
+
+/** What the note itself says is printed as it stands: it must not tell what it keeps back. */
+function checkWords(report: Report, { articles }: Reportable): Finding[] {
+  const kept = keptBack(report, articles);
+  const texts = [
+    ['title', 'The title', report.title],
+    ['client', 'The name of the client', report.client],
+    ['supersedes', 'What it takes the place of', report.supersedes ?? ''],
+    ...report.notTested.map((text, i) => [`not-tested.${i.toFixed(0)}`, 'What was not tested', text]),
+    ...report.signedBy.map((text, i) => [`signed-by.${i.toFixed(0)}`, 'Who signs', text]),
+    ['aliases', 'The words under the fields', report.body],
+  ] as const;
+  return texts.flatMap(([field, where, text]) => {
+    const told = toldIn(text, kept);
+    return told === null ? [] : [foundAt(report, field, say.nameTold(where, told.real, told.as))];
   });
 }
 

@@ -54,3 +54,11 @@ export const overDraft = (part: string): Told =>
     'What is handed to a client does not rest on words that may still change.',
     `Publish it first (dipmark pin --part ${part}), or take it out.`,
   );
+
+export const nameTold = (where: string, real: string, as: string): Told =>
+  error(
+    'alias-told',
+    `${where} tells "${real}", which goes by "${as}" on this paper.`,
+    'Whoever is handed the paper learns the name that is kept back.',
+    `Write "${as}" there, or words that name nothing.`,
+  );

@@ -151,7 +151,7 @@ const unitOfDoubt = ({ quantity }: Figure): string => {
 };
 
 /** Where the doubt comes from, largest first; the rest in a fold. */
-function budgetBlocks(figure: Figure, working: Working | undefined): Block[] {
+export function budgetBlocks(figure: Figure, working: Working | undefined): Block[] {
   const budget = (working?.budget ?? []).filter(({ share }) => share > roundOff).sort((a, b) => b.share - a.share);
   if (budget.length === 0) return [];
   const of = (id: string, rows: typeof budget): Block =>

@@ -1,9 +1,9 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import type { Chart, Page } from '../../report/page.ts';
 import { isDrawn } from '../site/blocks.ts';
 import { insideSite } from '../site/address.ts';
-import { packageRoot } from '../site/root.ts';
+import { literalColours, withColours } from './colours.ts';
 import { drawChart, type PictureMemo } from './draw.ts';
 import { decoder } from './encode.ts';
 
@@ -52,17 +52,11 @@ function framed(drawing: string, title: string, colours: ReadonlyMap<string, str
   const inside = drawing.slice(drawing.indexOf('>') + 1, drawing.lastIndexOf('</svg>'));
   const left = (size.width - Number(width) * scale) / 2;
   const text = title.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
-  return (
+  return withColours(
     `<svg xmlns="http://www.w3.org/2000/svg" width="${String(size.width)}" height="${String(size.height)}">` +
-    `<rect width="100%" height="100%" fill="var(--paper)"/>` +
-    `<text x="${String(edge)}" y="${String(edge + 24)}" font-size="40" font-weight="600" font-family="Source Serif 4, serif" fill="var(--ink)">${text}</text>` +
-    `<g transform="translate(${left.toFixed(1)},${String(edge + 60)}) scale(${scale.toFixed(4)})">${inside}</g></svg>`
-  ).replaceAll(/var\((--[\w-]+)\)/g, (_, name: string) => colours.get(name) ?? '#000000');
-}
-
-/** The tokens of the light page; a picture for other sites has no dark one. */
-async function literalColours(): Promise<ReadonlyMap<string, string>> {
-  const css = await readFile(join(packageRoot, 'content', 'css', 'tokens.css'), 'utf8');
-  const light = css.slice(0, css.indexOf('@media'));
-  return new Map([...light.matchAll(/(--[\w-]+):\s*(#[0-9a-f]+)/g)].map(([, name, colour]) => [name!, colour!]));
+      `<rect width="100%" height="100%" fill="var(--paper)"/>` +
+      `<text x="${String(edge)}" y="${String(edge + 24)}" font-size="40" font-weight="600" font-family="Source Serif 4, serif" fill="var(--ink)">${text}</text>` +
+      `<g transform="translate(${left.toFixed(1)},${String(edge + 60)}) scale(${scale.toFixed(4)})">${inside}</g></svg>`,
+    colours,
+  );
 }

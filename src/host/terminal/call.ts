@@ -13,6 +13,10 @@ export interface Call {
   /** Run cards (print), of every planned run or of one series only. */
   readonly cards: boolean;
   readonly all: boolean;
+  /** A client copy (print), its sheet, and the browser that is to set it. */
+  readonly copy: string | null;
+  readonly sheet: string;
+  readonly browser: string | null;
   readonly series: string | null;
   /** A part (pin), and whether it is written. */
   readonly part: string | null;
@@ -31,6 +35,8 @@ const options = {
   json: { type: 'boolean', default: false },
   cards: { type: 'boolean', default: false },
   all: { type: 'boolean', default: false },
+  sheet: { type: 'string', default: 'A4' },
+  browser: { type: 'string' },
   series: { type: 'string' },
   part: { type: 'string' },
   write: { type: 'boolean', default: false },
@@ -44,7 +50,7 @@ const taken: Readonly<Record<Command, readonly string[]>> = {
   check: ['public', 'json', 'deep'],
   build: ['out', 'public', 'json'],
   preview: ['port', 'public'],
-  print: ['cards', 'series', 'out', 'all'],
+  print: ['cards', 'series', 'out', 'all', 'sheet', 'browser'],
   pin: ['part', 'series', 'write'],
   pack: ['out'],
   help: Object.keys(options),
@@ -68,7 +74,9 @@ export function callOf(argv: readonly string[]): Call | string {
       return `${rawName} needs a value. Write  --${name} ${likely(name, positionals[0])}`;
     if (type === 'boolean' && value !== undefined) return `${rawName} takes no value. Write  --${name}`;
   }
-  const [word, folder = '.', ...more] = positionals;
+  const [word, ...named] = positionals;
+  const copy = word === 'print' && values.cards !== true ? (named.shift() ?? null) : null;
+  const [folder = '.', ...more] = named;
   const command = values.help === true ? 'help' : values.version === true ? 'version' : word;
   if (command === undefined) return 'Say what to do. Write  dipmark build';
   if (!isCommand(command)) return unknown(`command ${command}`, command, commands, 'dipmark ');
@@ -81,12 +89,14 @@ export function callOf(argv: readonly string[]): Call | string {
   return {
     command,
     folder,
-    out: values.out === undefined ? outOf(command) : String(values.out),
+    out: values.out === undefined ? outOf(command, copy) : String(values.out),
     port,
     audience: values.public === true ? 'public' : 'house',
     json: values.json === true,
     cards: values.cards === true,
     all: values.all === true,
+    ...{ copy, sheet: String(values.sheet) },
+    browser: typeof values.browser === 'string' ? values.browser : null,
     series: typeof values.series === 'string' ? values.series : null,
     part: typeof values.part === 'string' ? values.part : null,
     write: values.write === true,
@@ -94,8 +104,9 @@ export function callOf(argv: readonly string[]): Call | string {
   };
 }
 
-const outOf = (command: string | undefined): string =>
-  command === 'print' ? '_cards' : command === 'pack' ? '../pack' : '_site';
+/** A client copy is named after its number where nothing else is said. */
+const outOf = (command: string | undefined, copy: string | null = null): string =>
+  command === 'print' ? (copy === null ? '_cards' : '') : command === 'pack' ? '../pack' : '_site';
 
 /** A value that an option may well be given. */
 const likely = (option: string, command: string | undefined): string =>
@@ -103,9 +114,13 @@ const likely = (option: string, command: string | undefined): string =>
     ? outOf(command)
     : option === 'port'
       ? options.port.default
-      : option === 'part'
-        ? '4-uphill'
-        : 'hill-bowl';
+      : option === 'sheet'
+        ? options.sheet.default
+        : option === 'browser'
+          ? 'chromium'
+          : option === 'part'
+            ? '4-uphill'
+            : 'hill-bowl';
 
 const isCommand = (word: string): word is Command => (commands as readonly string[]).includes(word);
 

@@ -5,7 +5,8 @@ import { check } from './check.ts';
 import { pack } from './pack.ts';
 import { pin } from './pin.ts';
 import { preview } from './preview.ts';
-import { print } from './print.ts';
+import { printCards } from './print-cards.ts';
+import { printCopy } from './print-copy.ts';
 import { fault, isOutside, usage, version } from './words.ts';
 
 /** Exit status: 0 clean, 1 findings that stop publication, 2 wrong call; 70 a fault of our own. */
@@ -33,7 +34,7 @@ async function main(argv: readonly string[]): Promise<number> {
     case 'pack':
       return pack(call);
     case 'print':
-      return print(call);
+      return call.cards ? printCards(call) : printCopy(call);
   }
 }
 

@@ -5,6 +5,7 @@ export const usage = `Usage
   dipmark build   [folder] [--out _site]       the site of the whole book, for the house
   dipmark build   [folder] --public            only what is marked shown-to: public
   dipmark preview [folder] [--port 8080]       build, serve on this machine only, rebuild on save
+  dipmark print   CR-01 [folder]               one client copy as a PDF, as of the day it was issued
   dipmark print   [folder] --cards             run cards of what the plan still wants, to fill in by hand
   dipmark pack    [folder] --out ../pack       one folder and one zip that build again without a network
   dipmark check   [pack]   --deep              every file of a pack against its sum
@@ -13,12 +14,14 @@ export const usage = `Usage
 The folder is the one that holds book.md; without one, the folder you stand in.
 
 Options
-  --out        where the site, the cards or the pack go (build, print, pack)
+  --out        where the site, the cards, the PDF or the pack go (build, print, pack)
   --public     what strangers may see (check, build, preview)
   --json       findings as JSON on standard output, for other programs (check, build)
   --series     of one series only (print, pin)
   --part       the part, by the name of its file (pin)
   --write      write the pins for good (pin)
+  --sheet      A4 or letter (print)
+  --browser    the installed browser that is to set the PDF, by its program (print)
   --all        also of what is run already (print)
   --port       0 takes any free one (preview)
   --help, -h   this text

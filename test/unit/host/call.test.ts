@@ -17,6 +17,7 @@ describe('a call from the command line', () => {
       audience: 'house',
       json: false,
       ...{ cards: false, all: false, series: null, part: null, write: false, deep: false },
+      ...{ copy: null, sheet: 'A4', browser: null },
     });
   });
   it('takes options before and after the folder', () => {
@@ -26,6 +27,16 @@ describe('a call from the command line', () => {
       audience: 'public',
       json: true,
     });
+  });
+  it('takes a client copy before the folder, and a folder alone where cards are asked for', () => {
+    expect(callOf(['print', 'CR-01', 'book', '--sheet', 'letter', '--browser', 'chromium'])).toMatchObject({
+      ...{ copy: 'CR-01', folder: 'book', out: '', sheet: 'letter', browser: 'chromium', cards: false },
+    });
+    expect(callOf(['print', 'CR-01'])).toMatchObject({ copy: 'CR-01', folder: '.' });
+    expect(callOf(['print'])).toMatchObject({ copy: null, folder: '.' });
+    expect(callOf(['print', 'book', '--cards'])).toMatchObject({ copy: null, folder: 'book', out: '_cards' });
+    expect(told('print', 'CR-01', 'book', 'more')).toContain('more is too much');
+    expect(told('print', 'CR-01', '--browser')).toContain('Write  --browser chromium');
   });
   it('asks for help and for the version whatever else stands there', () => {
     expect(callOf(['build', '-h'])).toMatchObject({ command: 'help' });

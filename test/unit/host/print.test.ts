@@ -82,15 +82,6 @@ describe('run cards from the command line', () => {
   });
 });
 
-describe('a client copy', () => {
-  it('is not there yet, and the command says plainly what is', () => {
-    const { status, told } = run('print', 'done');
-    expect(status).toBe(2);
-    expect(told).toContain('Client copies are not built yet.');
-    expect(told).toContain('dipmark print --cards');
-  });
-});
-
 describe('a check of a plan without a run', () => {
   it('says what the plan can and cannot separate, kind of trial by kind of trial, in lines of a terminal', () => {
     const { status, out } = run('check', 'ahead');

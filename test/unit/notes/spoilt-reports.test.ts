@@ -70,6 +70,8 @@ describe('a client copy', () => {
     ['a claim that nobody made', 'withheld: [S-07]', 'claims: [CL-77]', 'claim-unknown', 12],
     ['nobody who signs', 'signed-by: [head of the lab]', 'signed-by: []', 'report-signed', 14],
     ['no line for who signs', 'signed-by: [head of the lab]\n', '', 'field-missing', 2],
+    ['a title that tells a name which is kept back', 'title: Two bowls', 'title: Two bowls with P1', 'alias-told', 3],
+    ['words that tell a name which is kept back', 'What the client asked.', 'What of p1?', 'alias-told', 11],
     ['what is for the public', 'version: 2', 'version: 2\nshown-to: public', 'report-public', 6],
     ['what was issued on no day', 'issued: 2026-08-03\n', '', 'field-missing', 6],
   ])('is told of %s at its place, and left out alone', (_, was, is, code, line) => {

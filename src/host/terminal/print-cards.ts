@@ -8,21 +8,16 @@ import { madeFrom } from './make.ts';
 import { wrongOut } from './out.ts';
 import { counted, progress, sayFindings } from './say.ts';
 
-/** What is asked of `dipmark print`. */
-export interface PrintCall {
+/** What is asked of `dipmark print --cards`. */
+export interface CardsCall {
   readonly folder: string;
   readonly out: string;
-  readonly cards: boolean;
   readonly all: boolean;
   readonly series: string | null;
 }
 
-const nothingElse = `Client copies are not built yet. What can be printed is the run cards of a plan: write  dipmark print --cards
-Every page of a built site also prints from the browser.`;
-
 /** `dipmark print --cards`: a card for each planned run that is still to be run, in a folder of its own. */
-export async function print(input: PrintCall): Promise<number> {
-  if (!input.cards) return refuse(nothingElse);
+export async function printCards(input: CardsCall): Promise<number> {
   const { folder, out, all } = input;
   const { tell, end } = progress();
   const store = stillStore();
@@ -66,7 +61,7 @@ const overSite = (out: string): string | null =>
 
 type Series = Exclude<Awaited<ReturnType<typeof madeFrom>>, string>['series'];
 
-function unknownSeries({ series }: PrintCall, made: { readonly series: Series }): string | null {
+function unknownSeries({ series }: CardsCall, made: { readonly series: Series }): string | null {
   const known = made.series.map(({ record }) => record.series.id);
   if (series === null || known.includes(series)) return null;
   return `There is no series ${series} that could be read. Write one of: ${known.join(', ')}`;
