@@ -279,7 +279,7 @@ shown-to: public`,
     kind: 'report',
     heading: 'A client copy',
     file: 'pan-depth/reports/CR-01.md',
-    says: 'What one client is given, under which names, and what of it is withheld. It is for the house: nothing of it, not even that it is there, is in a public build. A correction that reaches what it reports says so on the amends page of the house, so that a new issue is not forgotten. The words under it say what was asked, and name nothing that is kept back. `dipmark print CR-01` makes one PDF of it, with the figures as they stood on the day it was issued; a paper that is handed over is never changed by printing it again.',
+    says: 'What one client is given, under which names, and what of it is withheld. It is for the house: nothing of it, not even that it is there, is in a public build. A correction that reaches what it reports says so on the amends page of the house, so that a new issue is not forgotten. The words under it say what was asked, and name nothing that is kept back. The command  dipmark print CR-01  makes one PDF of it, with the figures as they stood on the day it was issued; a paper that is handed over is never changed by printing it again.',
     yaml: `id: CR-01
 title: Two pans on one axle
 client: Client A             # never a name of a person or a firm
