@@ -36,13 +36,13 @@ export async function readPdf(bytes: Uint8Array): Promise<ReadPdf> {
     links.push(...notes.map(({ url, dest }) => url ?? `inside ${JSON.stringify(dest)}`));
   }
   const { info, metadata } = await document.getMetadata();
-  const named = (list: Titles): string[] => list.flatMap(({ title, items }) => [title, ...named(items)]);
+  const named = (list: Titles | null): string[] => (list ?? []).flatMap(({ title, items }) => [title, ...named(items)]);
   const attached = (await document.getAttachments()) as Readonly<Record<string, unknown>> | null;
   const marked = (await document.getMarkInfo()) as { readonly Marked: boolean } | null;
   const { Language = null } = info as { readonly Language?: string | null };
   const read = {
     ...{ pages, alternatives, links, language: Language },
-    outline: named(((await document.getOutline()) as unknown as Titles | null) ?? []),
+    outline: named(await document.getOutline()),
     metadata: JSON.stringify([info, metadata]),
     attachments: Object.keys(attached ?? {}).length,
     tagged: marked?.Marked === true,

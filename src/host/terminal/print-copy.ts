@@ -135,7 +135,7 @@ function copyIn(of: {
   if (found.length === 1) return found[0]!;
   if (found.length > 1) return say(2, `Several series have a client copy ${copy}. Write  --series ${found[0]!.series}`);
   const ofNote = read
-    .flatMap(({ series, findings }) => [...findings, ...(series?.findings ?? [])])
+    .flatMap(({ series, findings }) => series?.findings ?? findings)
     .filter(({ place }) => place.file.endsWith(`/reports/${copy}.md`));
   if (ofNote.length > 0) {
     sayFindings(ofNote, false);
