@@ -1,12 +1,5 @@
 #!/usr/bin/env node
-import { build } from './build.ts';
 import { callOf } from './call.ts';
-import { check } from './check.ts';
-import { pack } from './pack.ts';
-import { pin } from './pin.ts';
-import { preview } from './preview.ts';
-import { printCards } from './print-cards.ts';
-import { printCopy } from './print-copy.ts';
 import { fault, isOutside, usage, version } from './words.ts';
 
 /** Exit status: 0 clean, 1 findings that stop publication, 2 wrong call; 70 a fault of our own. */
@@ -16,6 +9,7 @@ async function main(argv: readonly string[]): Promise<number> {
     process.stderr.write(`${call}\n\n${usage}`);
     return 2;
   }
+  // each command brings what it needs, so that a wrong call is answered at once
   switch (call.command) {
     case 'version':
       process.stdout.write(`${version()}\n`);
@@ -24,17 +18,19 @@ async function main(argv: readonly string[]): Promise<number> {
       process.stdout.write(usage);
       return 0;
     case 'check':
-      return check(call);
+      return (await import('./check.ts')).check(call);
     case 'build':
-      return build(call);
+      return (await import('./build.ts')).build(call);
     case 'preview':
-      return preview(call);
+      return (await import('./preview.ts')).preview(call);
     case 'pin':
-      return pin(call);
+      return (await import('./pin.ts')).pin(call);
     case 'pack':
-      return pack(call);
+      return (await import('./pack.ts')).pack(call);
     case 'print':
-      return call.cards ? printCards(call) : printCopy(call);
+      return call.cards
+        ? (await import('./print-cards.ts')).printCards(call)
+        : (await import('./print-copy.ts')).printCopy(call);
   }
 }
 
