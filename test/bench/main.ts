@@ -4,6 +4,7 @@ import { axleBench } from './axle.ts';
 import { bookBench } from './book.ts';
 import type { Measure } from './book.ts';
 import { compareBench } from './compare.ts';
+import { copyBench } from './copy.ts';
 import { intakeBench } from './intake.ts';
 
 /** What must hold; a figure without one is only told. */
@@ -14,6 +15,8 @@ const targets: Readonly<Record<string, { readonly most?: number; readonly least?
   'trials and stress table, cold build': { most: 5 },
   'a switch of the stress table, slowest': { most: 50 },
   'own axle in a browser, slowest change': { most: 16 },
+  'client copy, set and drawn': { most: 4 },
+  'client copy, peak memory': { most: 1000 },
   'log intake, peak memory': { most: 250 },
   'log intake against csv-parse': { least: 2 },
   'archive of 1000 runs, cold': { most: 120 },
@@ -31,6 +34,7 @@ console.log('Times are those of the clock: on a machine that does other work the
 const measures: readonly Measure[] = [
   ...(await bookBench()),
   ...compareBench(),
+  ...copyBench(),
   ...(await axleBench()),
   ...(await intakeBench()),
   ...(process.argv.includes('--archive') ? await archiveBench() : []),

@@ -55,8 +55,9 @@ interface SectionNode {
     readonly text: readonly Inline[];
     readonly list: readonly (readonly Inline[])[];
   }[];
-  /** Notes that are longer than what they stand beside go under it. */
+  /** Notes that are longer than what they stand beside go under it, in two columns: so many of them stand in the first. */
   readonly under: boolean;
+  readonly first: number;
   /** Over the whole width. */
   readonly rest: readonly Node[];
 }
@@ -103,7 +104,15 @@ function sectionNode({ id, heading, blocks, margin }: Section, with_: With): Sec
   const cut = first < 0 ? nodes.length : first === 0 && isSection(blocks[0]!) ? 1 : first;
   const lead = notes.length === 0 ? [] : nodes.slice(0, cut);
   const under = notes.length > 0 && (lead.length === 0 || linesOf(notes, inTheMargin) > linesOf(lead, beside) + 10);
-  return { id, heading, lead: under ? [] : lead, notes, under, rest: under ? nodes : nodes.slice(lead.length) };
+  return {
+    id,
+    heading,
+    lead: under ? [] : lead,
+    notes,
+    under,
+    first: halfOf(notes),
+    rest: under ? nodes : nodes.slice(lead.length),
+  };
 }
 
 const isSection = (block: Block): boolean => block.kind === 'chart' && block.chart.data.kind === 'section';
@@ -115,6 +124,14 @@ const beside = 78;
 /** Lines that some text takes, roughly: names and addresses count with it. */
 const linesOf = (things: readonly unknown[], width: number): number =>
   things.reduce<number>((sum, thing) => sum + Math.ceil(textOf(thing).length / width) + 1, 0);
+
+/** How many of them make two columns as even as may be, in their order. */
+function halfOf(notes: readonly unknown[]): number {
+  const lines = notes.map((note) => linesOf([note], beside / 2));
+  const over = (first: number): number =>
+    Math.max(...[lines.slice(0, first), lines.slice(first)].map((side) => side.reduce((sum, n) => sum + n, 0)));
+  return lines.reduce((best, _, i) => (over(i + 1) < over(best) ? i + 1 : best), 1);
+}
 
 const textOf = (thing: unknown): string =>
   typeof thing === 'string'
@@ -206,11 +223,15 @@ const tableNode = ({ caption, columns, rows }: Table, inline: With['inline']): N
 /** Up to so many columns each has the room that it asks for. */
 const roomy = 4;
 
+const sides = 2;
+
 /** What a column asks for of a crowded table: its longest word, and more where its cells are long. */
 function shareOf(head: string, cells: readonly string[]): number {
-  const longest = Math.max(...[head, ...cells].flatMap((text) => text.split(/[ \u2009]/)).map((word) => word.length));
+  const longestOf = (texts: readonly string[]): number =>
+    Math.max(...texts.flatMap((text) => text.split(/[ \u2009]/)).map((word) => word.length));
   const whole = Math.max(...cells.map((text) => text.length), 1);
-  return Math.max(longest + 1, Math.sqrt(whole * 12), 4);
+  // heads are half-bold, and a cell has its sides
+  return Math.max(longestOf([head]) * 1.15 + sides, longestOf(cells) + sides, Math.sqrt(whole * 14), 4);
 }
 
 const plainOf = (text: readonly Inline[]): string => text.map((part) => part.text).join('');
