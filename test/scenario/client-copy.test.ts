@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { filesBelow } from '../../src/host/disk/book.ts';
 import { literalColours } from '../../src/host/pictures/colours.ts';
+import { browserPrinter } from '../../src/host/paper/browser.ts';
 import { drawingsOf } from '../../src/host/paper/drawings.ts';
 import { nodesOf } from '../../src/host/paper/nodes.ts';
 import { typstPrinter } from '../../src/host/paper/typst.ts';
@@ -103,6 +104,25 @@ describe('the client copy of the demo', () => {
     expect(openedBytes(letter)).toMatch(/\/MediaBox\s*\[0 0 612 792\]/);
     const numbers = (pages: readonly string[]): string[] => pages.join(' ').match(/[\d.]+ ± [\d.]+/g) ?? [];
     expect(numbers(onLetter.pages).sort()).toEqual(numbers(read.pages).sort());
+  });
+});
+
+const browser = browserPrinter('chromium');
+describe.skipIf(browser === null)('the client copy set by an installed browser', () => {
+  it('has the same numbers, names nothing else, counts its pages, and is the same bytes again', async () => {
+    const colours = await literalColours();
+    const { paper } = paperOf(found, found.record.reports[0]!);
+    const nodes = nodesOf(paper, await drawingsOf(paper, colours));
+    const set = await browser!.print(nodes, { sheet: 'A4', colours });
+    expect(Buffer.compare(set, await browser!.print(nodes, { sheet: 'A4', colours }))).toBe(0);
+    const by = await readPdf(set);
+    const numbers = (words: string): string[] =>
+      words.match(/[\d.]+\s*±\s*[\d.]+/g)?.map((one) => one.replaceAll(/\s/g, '')) ?? [];
+    expect(numbers(by.pages.join(' ')).sort()).toEqual(numbers(text).sort());
+    expect(by.pages.join('\n')).not.toMatch(/\bP1w?\b|deep[\s_-]*bowl/i);
+    expect(by.tagged).toBe(true);
+    for (const [i, page] of by.pages.entries())
+      expect(page).toMatch(new RegExp(`page\\s*${String(i + 1)}\\s*of\\s*${String(by.pages.length)}(?!\\d)`));
   });
 });
 

@@ -41,16 +41,16 @@ function sectionOf({
           .map(({ name, text, list }) => `<p><strong>${safe(name)}</strong> ${spans(text)}</p>${listOf(list)}`)
           .join('')}</aside>`;
   const head = heading === null ? '' : `<h3 id="${safe(id)}">${safe(heading)}</h3>`;
-  const body = rest.map(nodeOf).join('');
+  const body = rest.map((node) => nodeOf(node)).join('');
   return under || notes.length === 0
     ? `${head}${body}${margin}`
-    : `${head}<div class="beside"><div>${lead.map(nodeOf).join('')}</div>${margin}</div>${body}`;
+    : `${head}<div class="beside"><div>${lead.map((node) => nodeOf(node, true)).join('')}</div>${margin}</div>${body}`;
 }
 
 const listOf = (items: readonly (readonly Inline[])[]): string =>
   items.length === 0 ? '' : `<ul>${items.map((item) => `<li>${spans(item)}</li>`).join('')}</ul>`;
 
-function nodeOf(node: Node): string {
+function nodeOf(node: Node, beside = false): string {
   switch (node.kind) {
     case 'prose':
       return `<p>${spans(node.text)}</p>`;
@@ -60,7 +60,7 @@ function nodeOf(node: Node): string {
       return `<p class="notice">${spans(node.text)}</p>`;
     case 'list': {
       const tag = node.ordered ? 'ol' : 'ul';
-      return `<${tag}>${node.items.map((item) => `<li>${item.map(nodeOf).join('')}</li>`).join('')}</${tag}>`;
+      return `<${tag}>${node.items.map((item) => `<li>${item.map((inner) => nodeOf(inner)).join('')}</li>`).join('')}</${tag}>`;
     }
     case 'code':
     case 'formula':
@@ -70,7 +70,7 @@ function nodeOf(node: Node): string {
     case 'table':
       return tableOf(node);
     case 'chart':
-      return `<figure><div role="img" aria-label="${safe(node.alternative)}">${node.wide}</div><figcaption>${spans(node.caption)}</figcaption></figure>`;
+      return `<figure${beside ? ' class="narrow"' : ''}><div role="img" aria-label="${safe(node.alternative)}">${beside ? node.narrow : node.wide}</div><figcaption>${spans(node.caption)}</figcaption></figure>`;
   }
 }
 
@@ -83,7 +83,7 @@ function tableOf({ caption, columns, rows }: Extract<Node, { kind: 'table' }>): 
       `<tr class="${role ?? ''}">${cells.map((cell, i) => `<td${side(i)}>${spans(cell)}</td>`).join('')}</tr>`,
   );
   const many = columns.length > 8 ? 'many' : columns.length > 5 ? 'some' : 'few';
-  return `<table class="${many}">${caption === null ? '' : `<caption>${safe(caption)}</caption>`}<thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table>`;
+  return `<table class="${many}${rows.length <= 14 ? ' short' : ''}">${caption === null ? '' : `<caption>${safe(caption)}</caption>`}<thead><tr>${head}</tr></thead><tbody>${body.join('')}</tbody></table>`;
 }
 
 const factsOf = (rows: readonly { readonly name: string; readonly value: readonly Inline[] }[]): string =>
