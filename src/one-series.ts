@@ -96,7 +96,7 @@ export function foundIn(input: OneInput): {
     ...{ record, derived: made.derived, how, kept },
     before: (without) => {
       const again = notesWithout(without).series;
-      const then = again === null ? null : withLogs(again, files, remember).record;
+      const then = again === null ? null : asItStood(withLogs(again, files, remember).record, input.asOf);
       return then === null || audience === 'house' ? then : (publicPart(then, [])?.record ?? null);
     },
   });

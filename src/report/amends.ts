@@ -5,7 +5,7 @@ import type { Reach } from '../trial/reach.ts';
 import type { Report } from '../trial/report.ts';
 import { amendsPath, reportsReached, shownCorrections, shownReaches } from './amended.ts';
 import { claimPath, claimsOf } from './claims-view.ts';
-import { figureWords } from './cite.ts';
+import { figureWords, subjectSpans } from './cite.ts';
 import { dateWords } from './dates.ts';
 import { numberText, wholeOf } from './digits.ts';
 import type { Block, Page, Section, Span, TableRow } from './page.ts';
@@ -26,7 +26,7 @@ import {
   tableBlock,
   verdict,
 } from './spans.ts';
-import { subjectOfId, type View } from './view.ts';
+import type { View } from './view.ts';
 
 export const shownObjections = (view: View): readonly Objection[] =>
   view.input.record.objections.filter(({ shownTo }) => view.house || shownTo === 'public');
@@ -152,10 +152,13 @@ function reachFacts(view: View, reach: Reach<Figure>) {
   ] as const;
 }
 
-/** The figures that a reader knows first; the rest in a fold. */
+/** The figures that a reader knows and sees move first; the rest in a fold. */
 function reachBlocks(view: View, c: Correction, { figures }: Reach<Figure>): Block[] {
   if (figures.length === 0) return [];
-  const main = figures.filter(({ before, after }) => headline.has((after ?? before)!.quantity));
+  const main = figures.filter((moved) => {
+    const [then, now] = thenNow(view, moved);
+    return headline.has((moved.after ?? moved.before)!.quantity) && then !== now;
+  });
   const rest = figures.filter((figure) => !main.includes(figure));
   const of = (id: string, list: typeof figures): Block =>
     tableBlock(
@@ -178,19 +181,26 @@ const headline: ReadonlySet<string> = new Set([
   'bearing-rise',
 ]);
 
-function movedRow(view: View, { id, before, after }: Reach<Figure>['figures'][number]): TableRow {
-  const name = `${subjectOfId(id).replace('~', ' less ')}: ${figureWords((after ?? before)!)}`;
-  const now = view.figureById.get(id);
+type Moved = Reach<Figure>['figures'][number];
+
+function movedRow(view: View, { id, before, after }: Moved): TableRow {
+  const figure = (after ?? before)!;
+  const [then, text] = thenNow(view, { id, before, after });
   const { page, anchor } = workingPath({ id }, view.series.id);
   return row(
-    name,
-    before === null ? '—' : wholeOf(before, view.withUs),
-    now === undefined
-      ? after === null
-        ? 'no longer told'
-        : wholeOf(after, view.withUs)
-      : { kind: 'figure', to: `${page}#${anchor}`, text: wholeOf(now, view.withUs), id },
+    [...subjectSpans(view, figure), `: ${figureWords(figure)}`],
+    then,
+    view.figureById.has(id) ? { kind: 'figure', to: `${page}#${anchor}`, text, id } : text,
   );
+}
+
+/** A figure as it read before, and as it reads. */
+function thenNow(view: View, { id, before, after }: Moved): readonly [string, string] {
+  const now = view.figureById.get(id) ?? after;
+  return [
+    before === null ? '—' : wholeOf(before, view.withUs),
+    now === null ? 'no longer told' : wholeOf(now, view.withUs),
+  ];
 }
 
 function objectionSection(view: View, o: Objection): Section {

@@ -4,7 +4,7 @@ import type { LeftOut } from './copy-view.ts';
 import { withheldWords } from './copy-view.ts';
 import { dateWords } from './dates.ts';
 import type { Report } from '../trial/report.ts';
-import type { Span } from './page.ts';
+import type { Block, Span } from './page.ts';
 import type { Chapter } from './paper.ts';
 import { capital, code, counts, listOf, prose, row, section, strong, tableBlock } from './spans.ts';
 import { besides, type View } from './view.ts';
@@ -70,7 +70,11 @@ export function amendmentsChapter(view: View, report: Report): Chapter {
       .filter(({ runs, figures, claims }) => runs.length + figures.length + claims.length > 0)
       .map(({ correction }) => correction.id),
   );
-  const sections = hasAmends(view) ? amendsPage(view).sections.filter(({ id }) => reached.has(id)) : [];
+  const sections = hasAmends(view)
+    ? amendsPage(view)
+        .sections.filter(({ id }) => reached.has(id))
+        .map((one) => ({ ...one, blocks: one.blocks.map(unfolded) }))
+    : [];
   return {
     id: 'amendments',
     heading: 'Amendments',
@@ -89,6 +93,14 @@ export function amendmentsChapter(view: View, report: Report): Chapter {
     ],
   };
 }
+
+/** What stands in a fold on the site is counted on paper. */
+const unfolded = (block: Block): Block =>
+  block.kind === 'fold'
+    ? prose(
+        `${capital(block.summary)} moved as well, too little to show in their digits or of another quantity; they stand in the ledger of the lab.`,
+      )
+    : block;
 
 /** Sums of the notes and logger files of its runs, so that anybody who is shown a file can tell whether it is the one. */
 export function filesChapter(view: View): Chapter {
