@@ -108,7 +108,9 @@ function checkLog(run: Run, rig: Rig | null, { folder, files }: RunsAround): Fin
   const beside = files
     .filter((f) => f.path.startsWith(home) && !f.path.endsWith('.md'))
     .map((f) => f.path.slice(home.length));
-  return [foundAt(run, 'log.file', say.logMissing(file, `${home}${file}`, nearest(file, beside))), ...ofMap];
+  const missing = say.logMissing(file, `${home}${file}`, nearest(file, beside));
+  // a draft may be written before its run
+  return [foundAt(run, 'log.file', run.status === 'draft' ? { ...missing, level: 'notice' } : missing), ...ofMap];
 }
 
 const isOutside = (file: string): boolean =>

@@ -226,4 +226,8 @@ export const group = <const F extends Fields>(fields: F, either: readonly (reado
 /** The fields that every note may carry. */
 export const headFields = {
   'shown-to': assumed(words('public', 'house'), 'house', 'Says who sees the note: everybody, or the house only.'),
+  guessed: optional(
+    list(text('teeth')),
+    'Fields of this note that nobody has looked up yet; what rests on them gives no figures.',
+  ),
 } as const;

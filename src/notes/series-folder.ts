@@ -8,6 +8,7 @@ import { fieldChanges, fieldsStand, withWritten } from './amended.ts';
 import { readAmendment } from './amendment.ts';
 import { readArticle } from './article.ts';
 import { withFlow } from './check-flow.ts';
+import { checkGuessed } from './check-guessed.ts';
 import { checkClaims } from './check-claims.ts';
 import { checkAmendments, parted, standingCorrections } from './check-amendments.ts';
 import { readParts } from './check-parts.ts';
@@ -75,6 +76,10 @@ export function readSeriesFolder(
   const whole = series.ok ? checkSeries(series.value, known) : [];
   const planned = plan?.ok ? checkPlan(plan.value, known, series.ok ? series.value : null) : [];
   const checked = checkRuns(runs, known, { series: series.ok ? series.value : null, folder, files });
+  const settled = checkGuessed(checked.runs, {
+    everywhere: [series.ok ? series.value : null, rig.ok ? rig.value : null, plan?.ok ? plan.value : null],
+    ...{ articles: articles.records, oils: oils.records },
+  });
   const standing = plan?.ok && !planned.some(isError) ? plan.value : null;
   const note = one('claims.md', readClaims);
   const claims =
@@ -95,6 +100,7 @@ export function readSeriesFolder(
     ...ofThings(articles, checked.needed.articles, 'article', folder),
     ...ofThings(oils, checked.needed.oils, 'oil', folder),
     ...checked.findings,
+    ...withEffect(settled.findings, '', about),
     ...withEffect([...(note?.findings ?? []), ...claims.findings], claimsLeftOut, about),
     ...parts.findings,
     ...reports.findings,
@@ -106,7 +112,7 @@ export function readSeriesFolder(
   if (!stands) return { series: null, findings };
   return {
     series: {
-      ...{ series: series.value, rig: rig.value, plan: standing, runs: checked.runs, findings },
+      ...{ series: series.value, rig: rig.value, plan: standing, runs: settled.runs, findings },
       ...{ articles: articles.records, oils: oils.records },
       ...{ claims: claims.claims, claimsNote: note?.ok ? headOnly(note.value) : null },
       ...{ corrections: standingCorrections(corrections, runs), objections, parts: parts.parts, questions },

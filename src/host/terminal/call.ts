@@ -1,5 +1,6 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../../finding/nearest.ts';
+import { type Beginning, beginnings } from '../../outlets/starter.ts';
 import type { Audience } from '../../report/input.ts';
 
 /** What was asked for on the command line. */
@@ -23,9 +24,12 @@ export interface Call {
   readonly write: boolean;
   /** Every sum of a pack (check). */
   readonly deep: boolean;
+  /** What a new book begins with, as far as it was said (start), and a logger file to read the columns from. */
+  readonly beginning: Partial<Beginning>;
+  readonly log: string | null;
 }
 
-const commands = ['check', 'build', 'preview', 'print', 'pin', 'pack', 'help', 'version'] as const;
+const commands = ['start', 'check', 'build', 'preview', 'print', 'pin', 'pack', 'help', 'version'] as const;
 type Command = (typeof commands)[number];
 
 const options = {
@@ -41,12 +45,20 @@ const options = {
   part: { type: 'string' },
   write: { type: 'boolean', default: false },
   deep: { type: 'boolean', default: false },
+  lab: { type: 'string' },
+  question: { type: 'string' },
+  baseline: { type: 'string' },
+  candidate: { type: 'string' },
+  fill: { type: 'string' },
+  oil: { type: 'string' },
+  log: { type: 'string' },
   help: { type: 'boolean', short: 'h', default: false },
   version: { type: 'boolean', short: 'v', default: false },
 } as const;
 
 /** Which command an option belongs to; one that it does not take is refused rather than passed over. */
 const taken: Readonly<Record<Command, readonly string[]>> = {
+  start: [...Object.keys(beginnings), 'log'],
   check: ['public', 'json', 'deep'],
   build: ['out', 'public', 'json'],
   preview: ['port', 'public'],
@@ -101,6 +113,13 @@ export function callOf(argv: readonly string[]): Call | string {
     part: typeof values.part === 'string' ? values.part : null,
     write: values.write === true,
     deep: values.deep === true,
+    beginning: Object.fromEntries(
+      Object.keys(beginnings).flatMap((name) => {
+        const value = values[name as keyof Beginning];
+        return typeof value === 'string' ? [[name, value]] : [];
+      }),
+    ),
+    log: typeof values.log === 'string' ? values.log : null,
   };
 }
 
@@ -120,7 +139,11 @@ const likely = (option: string, command: string | undefined): string =>
           ? 'chromium'
           : option === 'part'
             ? '4-uphill'
-            : 'hill-bowl';
+            : option === 'log'
+              ? 'file.csv'
+              : option in beginnings
+                ? JSON.stringify(beginnings[option as keyof Beginning].like)
+                : 'hill-bowl';
 
 const isCommand = (word: string): word is Command => (commands as readonly string[]).includes(word);
 

@@ -6,6 +6,7 @@ import type { Audience } from '../../report/input.ts';
 import { checkSums, sumsFile } from '../pack/sums.ts';
 import { stillStore } from '../pictures/stills.ts';
 import { madeFrom } from './make.ts';
+import { missingText } from './missing.ts';
 import { reachJson, reachText } from './reach.ts';
 import { progress, sayFindings, sayJson } from './say.ts';
 
@@ -32,6 +33,8 @@ export async function check(input: {
     const ahead = reachText(made.series);
     if (ahead !== '') process.stdout.write(`${ahead}\n`);
     sayFindings(made.findings, false, true);
+    const missing = missingText(made.series);
+    if (missing !== '') process.stdout.write(`\n${missing}`);
   }
   return blocks(made.findings) ? 1 : 0;
 }

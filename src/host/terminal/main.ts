@@ -17,6 +17,8 @@ async function main(argv: readonly string[]): Promise<number> {
     case 'help':
       process.stdout.write(usage);
       return 0;
+    case 'start':
+      return (await import('./start.ts')).start(call);
     case 'check':
       return (await import('./check.ts')).check(call);
     case 'build':

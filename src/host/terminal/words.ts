@@ -1,6 +1,7 @@
 import { packageVersion } from '../site/root.ts';
 
 export const usage = `Usage
+  dipmark start   [folder] [--log file.csv]    six questions, and a book that builds at once
   dipmark check   [folder]                     findings only
   dipmark build   [folder] [--out _site]       the site of the whole book, for the house
   dipmark build   [folder] --public            only what is marked shown-to: public
@@ -14,6 +15,9 @@ export const usage = `Usage
 The folder is the one that holds book.md; without one, the folder you stand in.
 
 Options
+  --log        a logger file that the column map is proposed from (start)
+  --lab --question --baseline --candidate --fill --oil
+               the six answers, where nobody can be asked (start)
   --out        where the site, the cards, the PDF or the pack go (build, print, pack)
   --public     what strangers may see (check, build, preview)
   --json       findings as JSON on standard output, for other programs (check, build)

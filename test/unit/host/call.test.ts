@@ -17,7 +17,7 @@ describe('a call from the command line', () => {
       audience: 'house',
       json: false,
       ...{ cards: false, all: false, series: null, part: null, write: false, deep: false },
-      ...{ copy: null, sheet: 'A4', browser: null },
+      ...{ copy: null, sheet: 'A4', browser: null, beginning: {}, log: null },
     });
   });
   it('takes options before and after the folder', () => {
@@ -37,6 +37,12 @@ describe('a call from the command line', () => {
     expect(callOf(['print', 'book', '--cards'])).toMatchObject({ copy: null, folder: 'book', out: '_cards' });
     expect(told('print', 'CR-01', 'book', 'more')).toContain('more is too much');
     expect(told('print', 'CR-01', '--browser')).toContain('Write  --browser chromium');
+  });
+  it('takes what a new book begins with, as far as it is said', () => {
+    expect(callOf(['start', 'my-book', '--lab', 'Ours', '--fill', '1.80 L', '--log', 'a.csv'])).toMatchObject({
+      ...{ command: 'start', folder: 'my-book', beginning: { lab: 'Ours', fill: '1.80 L' }, log: 'a.csv' },
+    });
+    expect(told('start', '--fill')).toBe('--fill needs a value. Write  --fill "1.80 L"');
   });
   it('asks for help and for the version whatever else stands there', () => {
     expect(callOf(['build', '-h'])).toMatchObject({ command: 'help' });
