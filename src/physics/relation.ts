@@ -103,7 +103,25 @@ export interface CheckToday {
   readonly note: string | null;
 }
 
+/** The checks of one relation are worked out once, however many pages show them. */
 export function today<I extends Inputs>(relation: Relation<I>): readonly CheckToday[] {
+  const before = workedOut.get(relation);
+  // eslint-disable-next-line @typescript-eslint/unbound-method -- only asked whether it is still the same
+  const { of, checks } = relation;
+  if (before?.of === of && before.checks === checks) return before.today;
+  const fresh = { of, checks, today: checksOf(relation) };
+  workedOut.set(relation, fresh);
+  return fresh.today;
+}
+
+interface WorkedOut {
+  readonly of: unknown;
+  readonly checks: unknown;
+  readonly today: readonly CheckToday[];
+}
+const workedOut = new WeakMap<object, WorkedOut>();
+
+function checksOf<I extends Inputs>(relation: Relation<I>): readonly CheckToday[] {
   const outUnit = relation.symbols.find((s) => s.role === 'out')?.unit ?? '1';
   return relation.checks.map((check) => {
     const value = relation.of(check.inputs);
