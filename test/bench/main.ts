@@ -5,6 +5,7 @@ import { bookBench } from './book.ts';
 import type { Measure } from './book.ts';
 import { compareBench } from './compare.ts';
 import { copyBench } from './copy.ts';
+import { killsBench } from './kills.ts';
 import { intakeBench } from './intake.ts';
 
 /** What must hold; a figure without one is only told. */
@@ -19,6 +20,9 @@ const targets: Readonly<Record<string, { readonly most?: number; readonly least?
   'client copy, peak memory': { most: 1000 },
   'log intake, peak memory': { most: 250 },
   'log intake against csv-parse': { least: 2 },
+  'mixed sites': { most: 0 },
+  'lost inputs': { most: 0 },
+  leftovers: { most: 0 },
   'archive of 1000 runs, cold': { most: 120 },
   'archive of 1000 runs, peak memory': { most: 1500 },
   'archive of 1000 runs, after one changed note': { most: 4 },
@@ -37,6 +41,7 @@ const measures: readonly Measure[] = [
   ...copyBench(),
   ...(await axleBench()),
   ...(await intakeBench()),
+  ...(process.argv.includes('--kills') ? await killsBench(200) : []),
   ...(process.argv.includes('--archive') ? await archiveBench() : []),
 ];
 for (const { name, value, unit } of measures) {

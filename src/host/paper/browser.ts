@@ -1,8 +1,9 @@
 import { spawnSync } from 'node:child_process';
 import { accessSync, constants } from 'node:fs';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
+import { ownFolder } from '../disk/own-folder.ts';
 import { packageRoot } from '../site/root.ts';
 import { htmlOf } from './html.ts';
 import type { PaperNodes } from './nodes.ts';
@@ -16,7 +17,7 @@ export function browserPrinter(program: string): Printer | null {
     name: 'browser',
     print: async (nodes, { sheet, colours }) => {
       const css = await readFile(join(packageRoot, 'content', 'paper', 'paper.css'), 'utf8');
-      const folder = await mkdtemp(join(tmpdir(), 'dipmark-'));
+      const folder = ownFolder(tmpdir(), 'dipmark-paper-');
       try {
         const page = join(folder, 'paper.html');
         const pdf = join(folder, 'paper.pdf');

@@ -1,8 +1,8 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Finding } from '../../finding/finding.ts';
 import type { MediaFile } from '../../trial/series.ts';
+import { ownFolder } from '../disk/own-folder.ts';
 import { placeInBook } from '../disk/inside.ts';
 import { encodeStill } from './encode.ts';
 import {
@@ -36,7 +36,7 @@ export interface StillStore {
 export function stillStore(): StillStore {
   let folder: string | null = null;
   return {
-    folder: () => (folder ??= mkdtempSync(join(tmpdir(), 'dipmark-stills-'))),
+    folder: () => (folder ??= ownFolder(tmpdir(), 'dipmark-stills-')),
     known: new Map(),
     close: () => {
       if (folder !== null) rmSync(folder, { recursive: true, force: true });

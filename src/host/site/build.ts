@@ -1,6 +1,6 @@
 import Eleventy from '@11ty/eleventy';
-import { mkdir, mkdtemp, readdir, rename, rm, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, resolve } from 'node:path';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import type { SiteFrame } from '../../report/frame.ts';
 import type { Chart, Page } from '../../report/page.ts';
 import type { Drawn, PictureMemo } from '../pictures/draw.ts';
@@ -16,6 +16,7 @@ import { placeMedia } from './place-media.ts';
 import { packageRoot, packageVersion } from './root.ts';
 import type { ShownMedia } from './shown.ts';
 import { everyBlock, noMedia } from './shown.ts';
+import { staged } from './staged.ts';
 import type { SheetView } from './view.ts';
 import { sheetView } from './view.ts';
 import type { AroundView } from './wire.ts';
@@ -52,29 +53,6 @@ export async function buildSite(input: SiteInput): Promise<{ written: number }> 
   });
   settle();
   return { written: input.pages.length + input.files.length };
-}
-
-/**
- * A fresh folder beside `out` that takes its place once it is filled; when that fails, it is gone and `out` is as it was.
- * What is carried over moves from the one to the other as they change places.
- */
-export async function staged<T>(
-  folder: string,
-  fill: (fresh: string, out: string) => Promise<T>,
-  carried: readonly string[] = [],
-): Promise<T> {
-  const out = resolve(folder);
-  if (!(await isOurs(out))) throw new Error(`${out} holds something that is not a site of ours; it is left alone.`);
-  await mkdir(dirname(out), { recursive: true });
-  const fresh = await mkdtemp(join(dirname(out), `.${basename(out)}-`));
-  try {
-    const filled = await fill(fresh, out);
-    await putInPlace(fresh, out, carried);
-    return filled;
-  } catch (trouble) {
-    await rm(fresh, { recursive: true, force: true });
-    throw trouble;
-  }
 }
 
 /** Lays pages, pictures and files into a fresh folder, which others may fill too. To be called back once it is in place. */
@@ -170,35 +148,3 @@ export async function writeFiles(files: SiteInput['files'], into: string): Promi
     await writeFile(place, text);
   }
 }
-
-async function putInPlace(fresh: string, out: string, carried: readonly string[]): Promise<void> {
-  const before = `${fresh}-before`;
-  const had = await rename(out, before).then(
-    () => true,
-    () => false,
-  );
-  const moved: string[] = [];
-  try {
-    for (const path of carried) {
-      await mkdir(dirname(join(fresh, path)), { recursive: true });
-      await rename(join(before, path), join(fresh, path));
-      moved.push(path);
-    }
-    await rename(fresh, out);
-  } catch (trouble) {
-    for (const path of moved) await rename(join(fresh, path), join(before, path));
-    if (had) await rename(before, out);
-    throw trouble;
-  }
-  await rm(before, { recursive: true, force: true });
-}
-
-/** Only a missing or empty folder, or one with our style sheet, is ever replaced; never a file. */
-export async function isOurs(out: string): Promise<boolean> {
-  const found = await readdir(out).catch((trouble: unknown) => (isMissing(trouble) ? [] : null));
-  if (found === null || found.length === 0) return found !== null;
-  return (await readdir(join(out, 'assets')).catch((): string[] => [])).includes('site.css');
-}
-
-const isMissing = (trouble: unknown): boolean =>
-  trouble instanceof Error && 'code' in trouble && trouble.code === 'ENOENT';

@@ -1,5 +1,6 @@
 #!/usr/bin/env node
 import { callOf } from './call.ts';
+import { BuiltByAnother, recovered } from '../site/staged.ts';
 import { fault, isOutside, usage, version } from './words.ts';
 
 /** Exit status: 0 clean, 1 findings that stop publication, 2 wrong call; 70 a fault of our own. */
@@ -9,6 +10,8 @@ async function main(argv: readonly string[]): Promise<number> {
     process.stderr.write(`${call}\n\n${usage}`);
     return 2;
   }
+  // whatever a killed build left is put right by the next command, whichever it is
+  if (call.out !== '') await recovered(call.out);
   // each command brings what it needs, so that a wrong call is answered at once
   switch (call.command) {
     case 'version':
@@ -48,6 +51,6 @@ main(process.argv.slice(2)).then(
   },
   (error: unknown) => {
     process.stderr.write(`${fault(error)}\n`);
-    process.exitCode = isOutside(error) ? 2 : 70;
+    process.exitCode = isOutside(error) || error instanceof BuiltByAnother ? 2 : 70;
   },
 );

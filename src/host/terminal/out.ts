@@ -1,6 +1,6 @@
 import { realpathSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
-import { isOurs } from '../site/build.ts';
+import { isOurs } from '../site/staged.ts';
 
 /**
  * Why a site may not be written there, in a sentence; null when it may. A site replaces its whole folder, so it never goes

@@ -1,14 +1,4 @@
-import {
-  cpSync,
-  existsSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  renameSync,
-  rmSync,
-  writeFileSync,
-} from 'node:fs';
+import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, renameSync, rmSync, writeFileSync } from 'node:fs';
 import { basename, dirname, join, relative, resolve } from 'node:path';
 import { Zip, ZipDeflate } from 'fflate';
 import { createWriteStream } from 'node:fs';
@@ -17,6 +7,7 @@ import { finished } from 'node:stream/promises';
 import { startHere } from '../../outlets/start-here.ts';
 import { plainFiles, sumsFile, sumsText } from '../pack/sums.ts';
 import { productionTree } from '../pack/tree.ts';
+import { ownFolder } from '../disk/own-folder.ts';
 import { stillStore } from '../pictures/stills.ts';
 import { buildSite } from '../site/build.ts';
 import { packageRoot, packageVersion } from '../site/root.ts';
@@ -57,7 +48,7 @@ export async function pack(input: { folder: string; out: string }): Promise<numb
   const { tell, end } = progress();
   const store = stillStore();
   mkdirSync(dirname(out), { recursive: true });
-  const fresh = mkdtempSync(join(dirname(out), `.${basename(out)}-`));
+  const fresh = ownFolder(dirname(out), `.${basename(out)}-`);
   try {
     const made = await madeFrom({ folder, audience: 'house', tell, store });
     if (typeof made === 'string') return no(made);

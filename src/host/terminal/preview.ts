@@ -1,7 +1,8 @@
-import { mkdtempSync, rmSync, watch } from 'node:fs';
+import { rmSync, watch } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Audience } from '../../report/input.ts';
+import { ownFolder } from '../disk/own-folder.ts';
 import { stillStore } from '../pictures/stills.ts';
 import { type Rebuilder, rebuilder } from './rebuild.ts';
 import { progress, sayFindings } from './say.ts';
@@ -9,7 +10,7 @@ import { serve } from './serve.ts';
 
 /** `dipmark preview`: builds into a folder of its own, serves it to this machine only, and builds again when a note is saved. */
 export async function preview(input: { folder: string; port: number; audience: Audience }): Promise<number> {
-  const own = mkdtempSync(join(tmpdir(), 'dipmark-'));
+  const own = ownFolder(tmpdir(), 'dipmark-preview-');
   const store = stillStore();
   const { tell, end } = progress();
   const { folder, audience } = input;

@@ -1,3 +1,4 @@
+import { BuiltByAnother } from '../site/staged.ts';
 import { packageVersion } from '../site/root.ts';
 
 export const usage = `Usage
@@ -42,6 +43,7 @@ export const isOutside = (error: unknown): error is NodeJS.ErrnoException =>
 
 /** What is said when a command cannot go on. Only a fault of our own shows its inside. */
 export function fault(error: unknown): string {
+  if (error instanceof BuiltByAnother) return error.message;
   if (isOutside(error) && error.code === 'EADDRINUSE')
     return 'That port is taken by another program. Write  --port 0  for any free one.';
   if (isOutside(error)) return `The machine would not do it: ${error.message}`;
