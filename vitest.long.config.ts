@@ -1,5 +1,11 @@
 import { defineConfig } from 'vitest/config';
 
 export default defineConfig({
-  test: { include: ['test/long/**/*.test.ts'], pool: 'threads', testTimeout: 1_800_000, hookTimeout: 600_000 },
+  test: {
+    include: ['test/long/**/*.test.ts', 'test/fuzz/**/*.test.ts'],
+    env: { FUZZ_TURNS: '10' },
+    pool: 'threads',
+    testTimeout: 1_800_000,
+    hookTimeout: 600_000,
+  },
 });

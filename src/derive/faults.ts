@@ -1,5 +1,5 @@
 import type { Finding, Place } from '../finding/finding.ts';
-import type { ChannelKind } from '../trial/rig.ts';
+import { channelDimension, type ChannelKind, type ReadingKind } from '../trial/rig.ts';
 import type { Log } from '../trial/log.ts';
 import { meanOf } from './readings-of.ts';
 import { readingOf, type Reading, type Stretch } from './reading.ts';
@@ -13,6 +13,8 @@ export interface Suspicion {
   readonly leftOut: string | null;
 }
 
+const readingKinds = Object.keys(channelDimension) as ReadingKind[];
+
 /** Order: unit first (nothing else can be judged then), then loose probe, swap, starts and drifts. */
 export function suspect(input: Omit<Parameters<typeof readingOf>[0], 'drop'>): Suspicion {
   const reading = readingOf({ ...input, drop: [] });
@@ -20,7 +22,10 @@ export function suspect(input: Omit<Parameters<typeof readingOf>[0], 'drop'>): S
   if (unit !== null) return { findings: [unit], drop: [], leftOut: 'its temperatures look like °F under a °C label' };
   const loose = looseSkin(reading);
   return {
-    findings: [...loose.findings, ...swapped(reading), ...starts(reading), ...ambientDrift(reading)],
+    findings: [
+      ...[...loose.findings, ...swapped(reading), ...starts(reading), ...ambientDrift(reading)],
+      ...[...beyondRange(reading), ...skinAbove(reading), ...endsEarly(reading)],
+    ],
     drop: loose.drop,
     leftOut: null,
   };
@@ -65,6 +70,49 @@ function swapped(reading: Reading): Finding[] {
   if (Math.abs(ifSwapped) < 1 || !(Math.abs(gap - ifSwapped) < 0.5 * Math.abs(gap))) return [];
   if (Math.abs(gap) < 0.6 * Math.abs(ifSwapped)) return [];
   return [texts.swapDoubtful({ place: rowPlace(log, 0, 'torque-out-left'), run: run.id, gap, ifSwapped })];
+}
+
+/** A tenth part in a hundred of the readings lies further outside the range of its instrument than a zero may stand off. */
+function beyondRange(reading: Reading): Finding[] {
+  const { log, run } = reading;
+  return readingKinds.flatMap((kind): Finding[] => {
+    const [values, instrument] = [reading.channel(kind), reading.instrument(kind)];
+    if (values === null || instrument?.range == null) return [];
+    const [low, high] = instrument.range;
+    const spare = offRange * (high - low);
+    const outside = (value: number): boolean => value < low - spare || value > high + spare;
+    const first = values.findIndex(outside);
+    if (first < 0 || values.filter(outside).length < 0.01 * values.length) return [];
+    const place = rowPlace(log, first, kind);
+    return [texts.beyondRange({ place, run: run.id, kind, instrument: instrument.id })];
+  });
+}
+
+/** Share of a range that a zero may stand off. Common practice, no source. */
+const offRange = 0.03;
+
+/** By its note the run went on for longer than the log does: the file may be cut off, even where its last line is whole. */
+function endsEarly(reading: Reading): Finding[] {
+  const { log, run } = reading;
+  const noted_s = (Date.parse(run.ended) - Date.parse(run.started)) / 1e3;
+  const logged_s = log.rows === 0 ? 0 : log.time_s[log.rows - 1]! - log.time_s[0]!;
+  if (!(noted_s - logged_s > Math.max(spareTime_s, 0.1 * noted_s))) return [];
+  const place = rowPlace(log, Math.max(log.rows - 1, 0), 'pinion-speed');
+  return [texts.endsEarly({ place, run: run.id, logged: logged_s / 60, noted: noted_s / 60 })];
+}
+
+/** What setting up and taking down may add to the times of a note. Common practice, no source. */
+const spareTime_s = 300;
+
+/** Heat is made inside: an outside that is warmer than the oil all the time is another column. */
+function skinAbove(reading: Reading): Finding[] {
+  const { log, run } = reading;
+  const [skin, sump] = [reading.channel('skin'), reading.channel('sump')];
+  if (skin === null || sump === null || (run.trial !== 'spin' && run.trial !== 'heat-up')) return [];
+  const gap = skin.map((v, i) => v - sump[i]!).filter((v) => !Number.isNaN(v));
+  const { mean } = meanOf(gap);
+  if (!(mean > 1) || gap.filter((v) => v > 0).length < 0.95 * gap.length) return [];
+  return [texts.skinAbove({ place: rowPlace(log, 0, 'skin'), run: run.id, above: mean })];
 }
 
 /** The skin falls by more than 4 K within a minute while the sump does not, and stays down. */

@@ -14,6 +14,7 @@ import { assembled, makeReady, type Ready } from './run.ts';
 import { rowPlace } from './faults.ts';
 import { besideLoaded } from './similarity.ts';
 import { numbersAtFinal } from './spin-numbers.ts';
+import { farFromModels } from './far-from-models.ts';
 import { spinRun } from './spin-run.ts';
 import { toPlanLoad } from './to-load.ts';
 import { instrumentFindings } from './instruments.ts';
@@ -163,7 +164,10 @@ function spin(
   const findings = [...capFindings(r), ...(seen === undefined ? [] : aboveLevel(r, seen))];
   const notAt = seen === undefined ? [] : stepsAbove(r, seen).map((s) => s.step);
   const found = spinRun({ r, reading, plan, line, done, notAt });
-  return assembled(r, { ...found, findings: [...findings, ...nothing(r, found.leftOut)] });
+  return assembled(r, {
+    ...found,
+    findings: [...findings, ...nothing(r, found.leftOut), ...farFromModels(r, found.results)],
+  });
 }
 
 /** Height of the tip of this run's sump probe; null when the rig sheet does not say. */

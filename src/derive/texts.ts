@@ -33,6 +33,50 @@ export const swapDoubtful = (f: Here & { gap: number; ifSwapped: number }): Find
   about: { run: f.run },
 });
 
+export const beyondRange = (f: Here & { kind: string; instrument: string }): Finding => ({
+  code: 'beyond-range',
+  level: 'warning',
+  place: f.place,
+  says: `Readings of ${f.kind} lie outside the range of ${f.instrument}.`,
+  why: 'An instrument says nothing reliable beyond its range; more often the column, its unit or the instrument in the map is another one.',
+  write: 'Look at the map and at the plugs; correct the range in the rig sheet if that is what is wrong.',
+  effect: 'The figures of this run are kept, and its sheet says so.',
+  about: { run: f.run },
+});
+
+export const skinAbove = (f: Here & { above: number }): Finding => ({
+  code: 'skin-above-sump',
+  level: 'warning',
+  place: f.place,
+  says: `Skin reads above the sump all the time, by ${round(f.above)} K on the mean.`,
+  why: 'Heat is made inside, so the outside is the cooler one; the two columns may be exchanged.',
+  write: 'Check the plugs. If they are exchanged, give this run a map with skin and sump exchanged.',
+  effect: 'The figures of this run are kept, and its sheet says so.',
+  about: { run: f.run },
+});
+
+export const endsEarly = (f: Here & { logged: number; noted: number }): Finding => ({
+  code: 'log-ends-early',
+  level: 'notice',
+  place: f.place,
+  says: `The log holds ${round(f.logged, 0)} min of a run that took ${round(f.noted, 0)} min by its note.`,
+  why: 'A file that was cut off may still end in a whole line; its last step is then shorter than it was run.',
+  write: 'Copy the file from the logger anew if it was cut off; otherwise mend  started:  and  ended:  in the note.',
+  effect: 'The figures of what it holds are kept.',
+  about: { run: f.run },
+});
+
+export const farFromModels = (f: Here & { power: number; low: number; high: number; at: string }): Finding => ({
+  code: 'loss-far-from-models',
+  level: 'warning',
+  place: f.place,
+  says: `Spin power at ${f.at} is ${round(f.power, 0)} W; models let one expect ${round(f.low, 0)} W to ${round(f.high, 0)} W.`,
+  why: 'So far off is more often a wrong column, unit, zero or level than a discovery.',
+  write: 'Look at the map, at the zeros and at the fill. If it stands, say in the note what was looked at.',
+  effect: 'The figures of this run are kept, and its sheet says so.',
+  about: { run: f.run },
+});
+
 export const probeLoose = (f: Here & { minutes: number; fell: number }): Finding => ({
   code: 'probe-loose',
   level: 'warning',

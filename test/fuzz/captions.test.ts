@@ -6,11 +6,12 @@ import { pictureKind, pictureSize } from '../../src/notes/picture.ts';
 import { filmKind, saysWhereFilmed } from '../../src/notes/film.ts';
 import { readCue } from '../../src/trial/read-cue.ts';
 import { flowBook, flowOutcome, jpeg, mp4, png, vtt, webm } from '../unit/notes/flow-book.ts';
+import { turns } from './turns.ts';
 
 const clip = flowOutcome(flowBook).run.clips[0]!;
 const good = new TextEncoder().encode(flowBook[vtt]!.toString());
 const seed = 20260731;
-const numRuns = 150;
+const numRuns = 150 * turns;
 
 /** Nothing throws; every place that is told or kept stands in the text; no observation comes of nothing. */
 function holds(bytes: Uint8Array): void {
@@ -112,7 +113,7 @@ describe('no cue throws, and each trouble stands inside it', () => {
         expect(read.noted === null).toBe(read.troubles.length > 0);
         for (const t of read.troubles) expect(t.offset + t.length).toBeLessThanOrEqual(Math.max(1, text.length));
       }),
-      { seed, numRuns: 500 },
+      { seed, numRuns: 500 * turns },
     );
   });
 });
@@ -137,7 +138,7 @@ describe('no picture and no clip throws', () => {
         expect(['WebM', 'MP4', 'Ogg', null]).toContain(filmKind(head));
         expect(typeof saysWhereFilmed(head)).toBe('boolean');
       }),
-      { seed, numRuns: 500 },
+      { seed, numRuns: 500 * turns },
     );
   });
 });

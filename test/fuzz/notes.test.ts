@@ -5,11 +5,12 @@ import { readNotes } from '../../src/notes/book.ts';
 import type { SourceFile } from '../../src/trial/series.ts';
 import { flowBook } from '../unit/notes/flow-book.ts';
 import { asFiles } from '../unit/notes/good-book.ts';
+import { turns } from './turns.ts';
 
 const files = asFiles(flowBook);
 const notes = files.filter((f) => f.path.endsWith('.md'));
 const seed = 20261124;
-const numRuns = 60;
+const numRuns = 60 * turns;
 
 /** A note of the good book, and its bytes after something happened to them. */
 const spoilt = (happens: (bytes: Uint8Array, at: number, to: number) => Uint8Array) =>
