@@ -87,7 +87,10 @@ function scaleSection(view: View): Section {
         text: ['With View 0 or 1 every grade of that step is ng, whatever was written.'],
       },
       view.house
-        ? { name: 'To grade.', text: [link('guide/#flow-trial', 'How two people grade'), ' stands in the guide.'] }
+        ? {
+            name: 'To grade.',
+            text: [link('guide/flow-trial/#flow-trial', 'How two people grade'), ' stands in the guide.'],
+          }
         : null,
     ],
   );

@@ -11,7 +11,7 @@ export const claimsGuide = (): Section =>
         'A claim is put before its runs, in ',
         code('claims.md'),
         ' beside the series, as ',
-        link('guide/#note-claims', 'shown above'),
+        link('guide/claims/#note-claims', 'shown above'),
         '. Its word is worked out at each build; there is no field for it.',
       ),
       listOf([

@@ -1,7 +1,4 @@
-import { claimsGuide } from './guide-claims.ts';
-import { noteExamples } from './guide-examples.ts';
-import { everyField } from './guide-fields.ts';
-import { flowGuide } from './guide-flow.ts';
+import { guidePages } from './guide-pages.ts';
 import type { Page } from './page.ts';
 import { code, link, listOf, prose, section, strong } from './spans.ts';
 
@@ -48,47 +45,16 @@ export function guidePage(): Page {
           '.',
         ),
       ]),
+      section('pages', 'Ten pages, one after the other', [
+        {
+          kind: 'list',
+          items: guidePages.map(({ id, title, lead }) => [link(`guide/${id}/`, title), `: ${lead}`]),
+        },
+      ]),
       section(
-        'start',
-        'How to start a book',
-        [
-          prose(
-            code('dipmark start my-book'),
-            ' asks six questions and writes a book that builds at once; with ',
-            code('--log file.csv'),
-            ' it proposes how the columns of a logger file are to be read. What nobody was asked stands there as a likely value and is named under ',
-            code('guessed:'),
-            '; as long as a run rests on one it gives no figures. By hand:',
-          ),
-          prose('Make a folder with ', code('book.md'), ', and in it one folder for each series:'),
-          { kind: 'code', language: 'text', text: folder },
-          listOf([
-            [
-              'Write ',
-              code('book.md'),
-              ', ',
-              code('series.md'),
-              ', ',
-              code('rig.md'),
-              ', ',
-              code('plan.md'),
-              ', one article, one oil and one run. Each is shown below with every field it can have.',
-            ],
-            [
-              'Run ',
-              code('dipmark check'),
-              ' on the folder. It names each place that will not do, and what to write there.',
-            ],
-            [
-              'Run ',
-              code('dipmark build'),
-              ' for the site, or ',
-              code('dipmark preview'),
-              ' to have it rebuilt at each saved note.',
-            ],
-            ['Run ', code('dipmark build --public'), ' when strangers are to read it.'],
-          ]),
-        ],
+        'folder',
+        'A book as a folder',
+        [{ kind: 'code', language: 'text', text: folder }],
         [
           {
             name: 'Who sees it.',
@@ -153,15 +119,6 @@ export function guidePage(): Page {
         ],
         [{ name: 'Ask first.', text: [code('dipmark check'), ' reads everything and changes nothing.'] }],
       ),
-      ...noteExamples.map((note) =>
-        section(note.id, note.heading, [
-          prose(code(note.file), ' ', note.says),
-          { kind: 'code', language: 'yaml', text: note.yaml },
-          everyField(note.kind),
-        ]),
-      ),
-      claimsGuide(),
-      flowGuide(),
       section('does-not', 'What it does not do', [
         listOf([
           ['It drives no rig and watches no trial. It reads what was written and logged.'],

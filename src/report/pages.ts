@@ -12,6 +12,7 @@ import { findPage } from './find-page.ts';
 import { flowMenu } from './flow-menu.ts';
 import { gradesPage } from './grades.ts';
 import { gradingPage } from './grading.ts';
+import { guideChapters } from './guide-pages.ts';
 import { guidePage } from './guide.ts';
 import { homePage } from './home.ts';
 import type { BookInput, SeriesInput } from './input.ts';
@@ -101,6 +102,7 @@ export function pagesOutside(book: Book, shares: readonly SeriesShare[]): readon
     cautionsPage(),
     wordsPage(),
     guidePage(),
+    ...guideChapters(),
   ];
 }
 

@@ -8,12 +8,7 @@ import { buildSite } from '../../src/host/site/build.ts';
 import { shownMedia } from '../../src/host/site/shown.ts';
 import { makeBook } from '../../src/pipeline.ts';
 
-const places = [
-  process.env['CHROMIUM'] ?? '',
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-];
+const places = [process.env['CHROMIUM'] ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
 export const chromiumPath = places.find((path) => path !== '' && existsSync(path));
 if (chromiumPath === undefined) console.log('browser tests of film and grading skipped: no Chromium found');
 

@@ -9,19 +9,14 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { buildSite } from '../../src/host/site/build.ts';
 import { demoMade } from '../scenario/demo.ts';
 
-const places = [
-  process.env['CHROMIUM'] ?? '',
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-];
+const places = [process.env['CHROMIUM'] ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
 const chromiumPath = places.find((path) => path !== '' && existsSync(path));
 if (chromiumPath === undefined) console.log('browser tests skipped: no Chromium found');
 
 const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
 const sheets: readonly string[] = [
-  ...['', 'find/', 'method/', 'cautions/', 'words/', 'guide/'],
+  ...['', 'find/', 'method/', 'cautions/', 'words/', 'guide/', 'guide/heat-up/', 'guide/handing-over/'],
   ...[
     '',
     'standing/',

@@ -45,6 +45,9 @@ const derived = (record: SeriesRecord) => {
 const codes = (record: SeriesRecord): string[] => derived(record).told.map((f) => `${f.code} ${f.at}`);
 const H01 = (other: Partial<Record<ChannelKind, Course>> = {}, change?: (r: SeriesRecord) => Partial<SeriesRecord>) =>
   recordOf('H-01', heatUp(other), change);
+/** The end of a run that was logged for so long. */
+const after = ({ started }: { readonly started: string }, length_s: number): string =>
+  new Date(Date.parse(started) + length_s * 1e3).toISOString();
 
 describe('a heat-up in which nothing is wrong', () => {
   it('gives its figures and no finding', () => {
@@ -129,7 +132,9 @@ describe('limits and instruments', () => {
     const log = logged({ 'pinion-speed': () => 0, sump: hot, level: () => -0.05 }, { length_s: 1200, step_s: 10 });
     const sync = [{ time_s: 12, line: 3, text: 'sync' }];
     const ungraded = (whole: SeriesRecord) => ({
-      runs: whole.runs.filter(({ id }) => id === 'F-01').map((run) => ({ ...run, observations: [] })),
+      runs: whole.runs
+        .filter(({ id }) => id === 'F-01')
+        .map((run) => ({ ...run, ended: after(run, 1200), observations: [] })),
     });
     expect(codes(recordOf('F-01', { ...log, events: sync }, ungraded))).toEqual(['cap-exceeded made.csv:72']);
   });
@@ -164,7 +169,8 @@ describe('limits and instruments', () => {
     const speed: Course = (t) => ((t < 200 ? 60 : 120) * Math.PI * ratio) / 30;
     const level: Course = (t) => (t < 200 ? -0.05 : -0.08);
     const log = logged({ 'pinion-speed': speed, sump: () => 330, level }, { length_s: 400, step_s: 2 });
-    const [told] = derived(recordOf('F-01', log)).told;
+    const short = (whole: SeriesRecord) => ({ runs: whole.runs.map((run) => ({ ...run, ended: after(run, 400) })) });
+    const [told] = derived(recordOf('F-01', log, short)).told;
     expect(told).toMatchObject({ code: 'probe-above-level', at: `made.csv:${200 / 2 + 2}` });
     expect(told!.says).toContain('120 rpm');
   });
