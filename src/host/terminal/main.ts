@@ -1,7 +1,8 @@
 #!/usr/bin/env node
 import { callOf } from './call.ts';
 import { BuiltByAnother, recovered } from '../site/staged.ts';
-import { fault, isOutside, usage, version } from './words.ts';
+import { outsideOf } from './outside.ts';
+import { fault, usage, version } from './words.ts';
 
 /** Exit status: 0 clean, 1 findings that stop publication, 2 wrong call; 70 a fault of our own. */
 async function main(argv: readonly string[]): Promise<number> {
@@ -51,6 +52,6 @@ main(process.argv.slice(2)).then(
   },
   (error: unknown) => {
     process.stderr.write(`${fault(error)}\n`);
-    process.exitCode = isOutside(error) || error instanceof BuiltByAnother ? 2 : 70;
+    process.exitCode = outsideOf(error) !== null || error instanceof BuiltByAnother ? 2 : 70;
   },
 );

@@ -13,7 +13,7 @@ export async function wrongOut(input: { folder: string; out: string; usual?: str
   if (liesIn(folder, out))
     return `${input.out} holds the notes of the book, and the site would take its place. ${instead}.`;
   if (liesIn(out, folder) && !/^_(?:site|cards)/.test(relative(folder, out).split(sep)[0]!))
-    return `${input.out} lies among the notes and would be read as a part of the book. ${instead}, or a folder outside ${input.folder}.`;
+    return `${input.out} lies among the notes and would be read as a part of the book. ${instead}, or a folder outside the book.`;
   if (!(await isOurs(out)))
     return `${input.out} holds something that is not a site of ours; it is left alone. Write another --out, or empty it yourself.`;
   return null;

@@ -1,6 +1,6 @@
-import { copyFileSync, existsSync, mkdirSync, readFileSync, statSync, writeFileSync, constants } from 'node:fs';
+import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createHash } from 'node:crypto';
-import { dirname, extname, join } from 'node:path';
+import { extname, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { proposedMap, type ProposedMap } from '../../logs/proposed-map.ts';
 import { mapAsks } from '../../outlets/starter-map.ts';
@@ -8,6 +8,7 @@ import { type Beginning, beginnings, startedBook } from '../../outlets/starter.t
 import type { TextFile } from '../../outlets/files.ts';
 import { readNotes } from '../../notes/book.ts';
 import type { Finding } from '../../finding/finding.ts';
+import { writeAllNew } from '../disk/all-or-nothing.ts';
 import { sayFindings } from './say.ts';
 
 /** `dipmark start`: six questions, or the same as options, and a book that builds at once. Nothing that is there is touched. */
@@ -39,11 +40,10 @@ export async function start(input: {
     sayFindings(wrong, false);
     return say(1, `Nothing was written. Answer again, or say it with an option, as  --fill "${beginnings.fill.like}"`);
   }
-  for (const { path, text } of files) {
-    mkdirSync(dirname(join(folder, path)), { recursive: true });
-    writeFileSync(join(folder, path), text, { flag: 'wx' });
-  }
-  if (log !== null) copyFileSync(log, join(folder, 'first', 'runs', logName), constants.COPYFILE_EXCL);
+  writeAllNew(folder, [
+    ...files.map(({ path, text }) => ({ path, content: text })),
+    ...(log === null ? [] : [{ path: `first/runs/${logName}`, content: readFileSync(log) }]),
+  ]);
   const asks = map === null ? [] : mapAsks(map);
   return say(
     0,

@@ -1,4 +1,5 @@
 import { BuiltByAnother } from '../site/staged.ts';
+import { outsideOf, outsideSaid } from './outside.ts';
 import { packageVersion } from '../site/root.ts';
 
 export const usage = `Usage
@@ -37,16 +38,11 @@ Exit status: 0 clean, 1 findings that stop publication, 2 wrong call.
 
 export const version = (): string => packageVersion;
 
-/** Trouble of the machine round us: a full disk, a folder that may not be written, a port that is taken. */
-export const isOutside = (error: unknown): error is NodeJS.ErrnoException =>
-  error instanceof Error && 'syscall' in error && 'code' in error;
-
 /** What is said when a command cannot go on. Only a fault of our own shows its inside. */
 export function fault(error: unknown): string {
   if (error instanceof BuiltByAnother) return error.message;
-  if (isOutside(error) && error.code === 'EADDRINUSE')
-    return 'That port is taken by another program. Write  --port 0  for any free one.';
-  if (isOutside(error)) return `The machine would not do it: ${error.message}`;
+  const outside = outsideOf(error);
+  if (outside !== null) return outsideSaid(outside);
   const inside = error instanceof Error ? (error.stack ?? error.message) : String(error);
   return `This is a fault of dipmark, not of your notes. Please report it with this text:\n${inside}`;
 }
