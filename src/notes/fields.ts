@@ -71,6 +71,7 @@ export interface YesNoKind {
 /** A date: 2026-03-01. */
 export interface DayKind {
   readonly type: 'day';
+  readonly like: string;
 }
 /** A date with time and offset: 2026-03-17T10:05:00+01:00. */
 export interface InstantKind {
@@ -200,7 +201,8 @@ export const whole = (like: string, hard: readonly [number, number], soft?: read
 export const number = (like: string, hard: readonly [number, number]) =>
   ({ type: 'number', whole: false, like, hard }) as const;
 export const yesNo = { type: 'yes-no' } as const;
-export const day = { type: 'day' } as const;
+export const dayLike = (like: string) => ({ type: 'day', like }) as const;
+export const day = dayLike('2026-03-17');
 export const instant = { type: 'instant' } as const;
 export const timecode = { type: 'timecode' } as const;
 export const step = { type: 'step' } as const;

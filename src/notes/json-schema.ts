@@ -84,7 +84,7 @@ function formOf(kind: Kind): string {
       return ` A number with its unit (${kind.dimension.replace('-', ' ')}), as ${kind.like}.${range}`;
     }
     case 'day':
-      return ' A date, as 2026-03-17.';
+      return ` A date, as ${kind.like}.`;
     case 'instant':
       return ' Date, time and offset, as 2026-03-17T10:05:00+01:00.';
     case 'later':

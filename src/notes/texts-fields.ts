@@ -21,13 +21,12 @@ export function exampleOf(kind: Kind): string {
     case 'quantity':
     case 'number':
     case 'later':
+    case 'day':
       return kind.like;
     case 'words':
       return kind.words[0] ?? '';
     case 'yes-no':
       return 'true';
-    case 'day':
-      return '2026-03-17';
     case 'instant':
       return '2026-03-17T10:05:00+01:00';
     case 'timecode':

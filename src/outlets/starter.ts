@@ -1,6 +1,9 @@
+import type { noteKinds } from '../notes/json-schema.ts';
 import type { ProposedMap } from '../logs/proposed-map.ts';
 import type { TextFile } from './files.ts';
 import { mapLines } from './starter-map.ts';
+
+type NoteKind = keyof typeof noteKinds;
 
 /** The six things that a book begins with, as people say them. */
 export interface Beginning {
@@ -34,25 +37,29 @@ export function startedBook(
   with_: { readonly day: string; readonly map: ProposedMap | null; readonly log: string },
 ): readonly TextFile[] {
   const { day } = with_;
-  const file = (path: string, head: string, body = ''): TextFile => ({
+  const file = (path: string, kind: NoteKind, head: string, body = ''): TextFile => ({
     path,
-    text: `---\n${head.trim()}\n---\n${body}`,
+    text: `---\n${explainedBy(path, kind)}\n${head.trim()}\n---\n${body}`,
   });
+  const words = 'Words for the reader: where the articles come from, and who asked.\n';
   return [
-    file('book.md', bookNote(of)),
-    file(
-      'first/series.md',
-      seriesNote(of, day),
-      'Words for the reader: where the articles come from, and who asked.\n',
-    ),
-    file('first/rig.md', rigNote(day, with_.map)),
-    file('first/plan.md', planNote(of)),
-    file('first/articles/A0.md', articleNote('A0', of.baseline, 'baseline')),
-    file('first/articles/A1.md', articleNote('A1', of.candidate, 'candidate')),
-    file('first/oils/L1.md', oilNote(of)),
-    file('first/runs/S-01.md', runNote(of, day, with_.log), 'What was seen, heard and smelled.\n'),
+    file('book.md', 'book', bookNote(of)),
+    file('first/series.md', 'series', seriesNote(of, day), words),
+    file('first/rig.md', 'rig', rigNote(day, with_.map)),
+    file('first/plan.md', 'plan', planNote(of)),
+    file('first/articles/A0.md', 'article', articleNote('A0', of.baseline, 'baseline')),
+    file('first/articles/A1.md', 'article', articleNote('A1', of.candidate, 'candidate')),
+    file('first/oils/L1.md', 'oil', oilNote(of)),
+    file('first/runs/S-01.md', 'run', runNote(of, day, with_.log), 'What was seen, heard and smelled.\n'),
   ];
 }
+
+/** Folder of a new book in which the schemas of its notes lie. */
+export const schemaFolder = 'schema';
+
+/** The line by which the language server for YAML finds the schema of a note, and an editor completes and explains its fields. */
+const explainedBy = (path: string, kind: NoteKind): string =>
+  `# yaml-language-server: $schema=${'../'.repeat(path.split('/').length - 1)}${schemaFolder}/${kind}.schema.json`;
 
 /** Those that only some loggers have. */
 const instrumentLines = (map: ProposedMap | null): string =>

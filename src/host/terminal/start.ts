@@ -1,14 +1,15 @@
-import { existsSync, readFileSync, statSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs';
 import { createHash } from 'node:crypto';
 import { extname, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { proposedMap, type ProposedMap } from '../../logs/proposed-map.ts';
 import { mapAsks } from '../../outlets/starter-map.ts';
-import { type Beginning, beginnings, startedBook } from '../../outlets/starter.ts';
+import { type Beginning, beginnings, schemaFolder, startedBook } from '../../outlets/starter.ts';
 import type { TextFile } from '../../outlets/files.ts';
 import { readNotes } from '../../notes/book.ts';
 import type { Finding } from '../../finding/finding.ts';
-import { writeAllNew } from '../disk/all-or-nothing.ts';
+import { type NewFile, writeAllNew } from '../disk/all-or-nothing.ts';
+import { packageRoot } from '../site/root.ts';
 import { sayFindings } from './say.ts';
 
 /** `dipmark start`: six questions, or the same as options, and a book that builds at once. Nothing that is there is touched. */
@@ -42,6 +43,7 @@ export async function start(input: {
   }
   writeAllNew(folder, [
     ...files.map(({ path, text }) => ({ path, content: text })),
+    ...schemas(),
     ...(log === null ? [] : [{ path: `first/runs/${logName}`, content: readFileSync(log) }]),
   ]);
   const asks = map === null ? [] : mapAsks(map);
@@ -59,6 +61,13 @@ export async function start(input: {
     ].join('\n'),
   );
 }
+
+/** What an editor completes and explains fields by; the notes name it in their first line. */
+const schemas = (): readonly NewFile[] =>
+  readdirSync(join(packageRoot, 'content', 'schema')).map((name) => ({
+    path: `${schemaFolder}/${name}`,
+    content: readFileSync(join(packageRoot, 'content', 'schema', name)),
+  }));
 
 const isRefused = (map: ProposedMap | readonly Finding[]): map is readonly Finding[] => Array.isArray(map);
 

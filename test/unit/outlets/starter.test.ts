@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { z } from 'zod';
 import { proposedMap } from '../../../src/logs/proposed-map.ts';
 import type { ProposedMap } from '../../../src/logs/proposed-map.ts';
 import { mapAsks } from '../../../src/outlets/starter-map.ts';
@@ -36,6 +40,16 @@ describe('a book that was just started', () => {
     expect([...record.articles.values()].map(({ name }) => name)).toEqual([answers.baseline, answers.candidate]);
     expect(made.pages.some(({ path }) => path === 'series/first/runs/S-01/')).toBe(true);
     expect(made.ledgers[0]!.figures.filter(({ quantity }) => /spin|rise|torque/.test(quantity))).toEqual([]);
+  });
+
+  it('names in each note the schema by which an editor explains its fields, and is right by it', () => {
+    for (const [path, text] of texts(map)) {
+      const head = text.split(/^---$/m)[1]!;
+      const [, name] = /^\n# yaml-language-server: \$schema=(\S+)\n/.exec(head) ?? [];
+      const schema = join('content', join(dirname(path), name!));
+      const read = z.fromJSONSchema(JSON.parse(readFileSync(schema, 'utf8')) as never).safeParse(parse(head));
+      expect(read.error?.issues, path).toBeUndefined();
+    }
   });
 
   it('keeps what the file says, and asks for what it does not', () => {
