@@ -1,4 +1,4 @@
-import type { Reading } from '../finding/finding.ts';
+import type { Finding, Reading } from '../finding/finding.ts';
 import { driftBases, type Series } from '../trial/book.ts';
 import { bridgeWays } from '../trial/campaign.ts';
 import { claimQuantities } from '../trial/claim.ts';
@@ -21,7 +21,7 @@ import {
   whole,
   words,
 } from './fields.ts';
-import type { Note } from './note.ts';
+import { nodeAt, type Note } from './note.ts';
 import { dutyOf, dutyKind } from './duty.ts';
 import { fillVolume, outputSpeed, rising, sumpTemperature } from './plan.ts';
 import { readRecord, tellAt } from './record.ts';
@@ -177,8 +177,18 @@ export const seriesKind = group({
   ...headFields,
 });
 
+/** A folder of a later format is told as such, and not by the fields that this version does not know. */
+function laterFormat(note: Note): Reading<never> | null {
+  const at = nodeAt(note.front, 'format');
+  if (at?.kind !== 'text' || !/^[2-9]\d{0,2}$/.test(at.text)) return null;
+  const findings: Finding[] = [];
+  tellAt({ note, findings }, 'format', say.formatLater(at.text));
+  return { ok: false, findings };
+}
+
 /** `licence` is the one of the book where the series has none of its own. */
 export const readSeriesNote = (note: Note, licence: string): Reading<Series> =>
+  laterFormat(note) ??
   readRecord(seriesKind, note, (v, head, into): Series => {
     const { reference: r, tolerance: t } = v;
     rising('reference.sump', r.sump, into);

@@ -92,6 +92,14 @@ export const windowLongerThanHold = (hold: string): Told =>
     `Write a window within ${hold}.`,
   );
 
+export const formatLater = (typed: string): Told =>
+  error(
+    'format-later',
+    `This series is of format ${typed}, and this version of dipmark reads format 1.`,
+    'A folder that is read by other rules than it was written for would give figures that nobody meant.',
+    'Install the version of dipmark that the series was written for, or a later one; its list of changes says what a format changed. Where it was a slip, write  format: 1',
+  );
+
 export const mainSumpNotListed = (typed: string): Told =>
   error(
     'main-sump-not-listed',
