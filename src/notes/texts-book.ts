@@ -162,7 +162,9 @@ export const logMissing = (file: string, path: string, near: string | null): Tol
     'log-missing',
     `There is no logger file "${file}".`,
     `It was looked for at ${path}.`,
-    near === null ? 'Copy the file beside the note, or write the name that it has.' : `Did you mean  file: ${near} ?`,
+    near === null
+      ? 'Copy the file itself beside the note, since a link is not followed; or write the name that it has.'
+      : `Did you mean  file: ${near} ?`,
   );
 
 export const logTwice = (ids: readonly string[]): Told =>

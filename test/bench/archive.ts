@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { gzipSync } from 'node:zlib';
 import { makeArchive, runsOfOne, seriesName } from './archive-book.ts';
 import type { Measure } from './book.ts';
+import { slowestAnswer_ms } from './find.ts';
 
 /** Books of so many series, twenty-five runs each: built cold, and built again after one note was saved, as preview does it. */
 export async function archiveBench(sizes: readonly number[] = [10, 20, 40]): Promise<readonly Measure[]> {
@@ -31,12 +32,16 @@ async function measured(root: string, series: number): Promise<readonly Measure[
   child.send('again');
   const again = await toldBy(child);
   child.send('end');
+  const answer_ms = await slowestAnswer_ms(out);
   const name = `archive of ${String(series * runsOfOne.length)} runs`;
   return [
     { name: `${name}, cold`, value: Math.round(first.took_s), unit: 's' },
     { name: `${name}, peak memory`, value: Math.round(first.peak_MB), unit: 'MB' },
     { name: `${name}, after one changed note`, value: Number(again.took_s.toFixed(1)), unit: 's' },
     { name: `${name}, what Find asks, compressed`, value: Math.round(findBytes(out) / 1e3), unit: 'kB' },
+    ...(answer_ms === null
+      ? []
+      : [{ name: `${name}, slowest answer of Find`, value: Math.round(answer_ms), unit: 'ms' }]),
   ];
 }
 
