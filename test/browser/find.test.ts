@@ -1,41 +1,18 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
-import { chromium, type Browser, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/host/site/build.ts';
-import { demoMade } from '../scenario/demo.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { demoSite } from './demo-site.ts';
 import { chromiumPath } from './flow-site.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'dipmark-find-'));
-const address = pathToFileURL(join(folder, 'site', 'find', 'index.html')).href;
 const own = ['find/', 'series/hill-bowl/runs/S-07/', 'series/hill-bowl/workings/P4~P0/spin-power/'];
-let browser: Browser;
-
-beforeAll(async () => {
-  if (chromiumPath === undefined) return;
-  const made = demoMade();
-  await buildSite({
-    pages: made.pages.filter(({ path }) => own.includes(path)),
-    files: made.files.filter(({ path }) => path.startsWith('find/')),
-    frame: made.frame!,
-    out: join(folder, 'site'),
-  });
-  browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 300_000);
-afterAll(async () => {
-  if (chromiumPath !== undefined) await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+const site = demoSite(own);
 
 const opened = async (hash = '', javaScriptEnabled = true): Promise<{ page: Page; said: string[] }> => {
-  const page = await (await browser.newContext({ javaScriptEnabled })).newPage();
+  const page = await site.opened('about:blank', { javaScriptEnabled });
   const said: string[] = [];
   page.on('console', (message) => said.push(message.text()));
   page.on('pageerror', (error) => said.push(error.message));
-  await page.goto(address + hash);
+  await page.goto(site.addressOf('find/') + hash);
   return { page, said };
 };
 const status = (page: Page) => page.locator('.find [role="status"]');

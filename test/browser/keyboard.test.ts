@@ -1,40 +1,12 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { chromium, type Browser, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/host/site/build.ts';
-import { demoMade } from '../scenario/demo.ts';
+import { describe, expect, it } from 'vitest';
+import { demoSite } from './demo-site.ts';
 import { chromiumPath } from './flow-site.ts';
 import { tabTo } from './keys.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'dipmark-keys-'));
 const series = 'series/hill-bowl/';
 const own = ['', 'find/', ...['stress/', 'own-axle/', 'runs/S-07/'].map((path) => series + path)];
-let browser: Browser;
-
-beforeAll(async () => {
-  if (chromiumPath === undefined) return;
-  const made = demoMade();
-  await buildSite({
-    pages: made.pages.filter(({ path }) => own.includes(path)),
-    files: made.files.filter(({ path }) => path.startsWith('find/')),
-    frame: made.frame!,
-    out: join(folder, 'site'),
-  });
-  browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 300_000);
-afterAll(async () => {
-  if (chromiumPath !== undefined) await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-const opened = async (path: string): Promise<Page> => {
-  const page = await (await browser.newContext({ viewport: { width: 1280, height: 844 } })).newPage();
-  await page.goto(pathToFileURL(join(folder, 'site', path, 'index.html')).href);
-  return page;
-};
+const site = demoSite(own);
+const opened = (path: string) => site.opened(site.addressOf(path), { viewport: { width: 1280, height: 844 } });
 
 describe.skipIf(chromiumPath === undefined)('by keys alone', () => {
   it('a question is asked on Find, narrowed by its fields, and its answer opened', async () => {

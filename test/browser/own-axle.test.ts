@@ -1,40 +1,15 @@
-import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { gzipSync } from 'node:zlib';
-import { chromium, type Browser, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/host/site/build.ts';
-import { demoMade } from '../scenario/demo.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { demoSite } from './demo-site.ts';
 import { chromiumPath } from './flow-site.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'dipmark-own-axle-'));
 const path = 'series/hill-bowl/own-axle/';
-const address = pathToFileURL(join(folder, 'site', path, 'index.html')).href;
-let browser: Browser;
-
-beforeAll(async () => {
-  if (chromiumPath === undefined) return;
-  const made = demoMade();
-  await buildSite({
-    pages: made.pages.filter((page) => page.path === path),
-    files: [],
-    frame: made.frame!,
-    out: join(folder, 'site'),
-  });
-  browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 300_000);
-afterAll(async () => {
-  if (chromiumPath !== undefined) await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-const opened = async (url = address, javaScriptEnabled = true): Promise<Page> => {
-  const page = await (await browser.newContext({ javaScriptEnabled })).newPage();
-  await page.goto(url);
-  return page;
-};
+const site = demoSite([path]);
+const address = site.addressOf(path);
+const opened = (url = address, javaScriptEnabled = true) => site.opened(url, { javaScriptEnabled });
 const ownTable = (page: Page): Promise<string[]> => page.locator('.axle tbody td').allTextContents();
 const type = (page: Page, field: string, text: string): Promise<void> => page.locator(`#axle-${field}`).fill(text);
 
@@ -104,8 +79,8 @@ describe.skipIf(chromiumPath === undefined)("a reader's own axle, from the disk"
   });
 
   it('adds no more than 60 kB, packed', () => {
-    const script = gzipSync(readFileSync(join(folder, 'site', 'assets', 'axle.js'))).length;
-    const held = readFileSync(join(folder, 'site', path, 'index.html'), 'utf8');
+    const script = gzipSync(readFileSync(join(site.out, 'assets', 'axle.js'))).length;
+    const held = readFileSync(join(site.out, path, 'index.html'), 'utf8');
     expect(script + gzipSync(held).length).toBeLessThan(60_000);
   });
 });

@@ -1,39 +1,13 @@
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
-import { chromium, type Browser, type Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/host/site/build.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { demoMade } from '../scenario/demo.ts';
+import { demoSite } from './demo-site.ts';
 import { chromiumPath } from './flow-site.ts';
 
-const folder = mkdtempSync(join(tmpdir(), 'dipmark-stress-'));
 const path = 'series/hill-bowl/stress/';
-const address = pathToFileURL(join(folder, 'site', path, 'index.html')).href;
-let browser: Browser;
-
-beforeAll(async () => {
-  if (chromiumPath === undefined) return;
-  const made = demoMade();
-  await buildSite({
-    pages: made.pages.filter((page) => page.path === path),
-    files: [],
-    frame: made.frame!,
-    out: join(folder, 'site'),
-  });
-  browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 300_000);
-afterAll(async () => {
-  if (chromiumPath !== undefined) await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
-
-const opened = async (url = address, javaScriptEnabled = true): Promise<Page> => {
-  const page = await (await browser.newContext({ javaScriptEnabled })).newPage();
-  await page.goto(url);
-  return page;
-};
+const site = demoSite([path]);
+const address = site.addressOf(path);
+const opened = (url = address, javaScriptEnabled = true) => site.opened(url, { javaScriptEnabled });
 const wordOf = (page: Page, claim: string) =>
   page
     .locator('.stress tbody tr')
