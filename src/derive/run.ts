@@ -11,6 +11,7 @@ import type { Plan } from '../trial/plan.ts';
 import type { ChannelKind, Rig } from '../trial/rig.ts';
 import type { Run } from '../trial/run.ts';
 import { cellOf } from './cell.ts';
+import { endsInStep } from './ends-in-step.ts';
 import { suspect } from './faults.ts';
 import { flagged } from './flags.ts';
 import { deriveLevel, type LevelDerived } from './level.ts';
@@ -74,7 +75,11 @@ export function makeReady(input: RunInput): Ready {
         ? { results: [], causes: [] }
         : deriveDose({ run, rig, log, map, inDoubt: doubt.leftOut !== null }),
     leftOut: leftOut({ run, log, plan, line: logLogLine(oil), doubt: doubt?.leftOut ?? null }),
-    findings: [...levelFindings({ run, rig, table, level }), ...(doubt?.findings ?? [])],
+    findings: [
+      ...levelFindings({ run, rig, table, level }),
+      ...(doubt?.findings ?? []),
+      ...(reading === null || plan === null ? [] : endsInStep(reading, plan)),
+    ],
   };
 }
 

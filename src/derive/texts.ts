@@ -66,6 +66,17 @@ export const endsEarly = (f: Here & { logged: number; noted: number }): Finding 
   about: { run: f.run },
 });
 
+export const endsInStep = (f: Here & { says: string }): Finding => ({
+  code: 'log-ends-in-step',
+  level: 'notice',
+  place: f.place,
+  says: `The log ends while a step is run: ${f.says}.`,
+  why: 'A file that was cut off may still end in a whole line; the window of its last step is then another.',
+  write: 'Copy the file from the logger anew if it was cut off. If it was run so, say it in the words of the note.',
+  effect: 'The figures of what it holds are kept.',
+  about: { run: f.run },
+});
+
 export const farFromModels = (f: Here & { power: number; low: number; high: number; at: string }): Finding => ({
   code: 'loss-far-from-models',
   level: 'warning',

@@ -103,7 +103,7 @@ function readBlock(block: readonly Line[]): VttCue | { span: Span; told: Told } 
 const time = /^(?:(\d{2,4}):)?([0-5]\d):([0-5]\d)\.(\d{3})$/;
 
 function readTimes({ text, offset }: Line): Pick<VttCue, 'from_s' | 'to_s' | 'times'> | { span: Span; told: Told } {
-  const parts = /^([ \t]*)(.*?)([ \t]*-->[ \t]*)([^ \t]*)/.exec(text)!;
+  const parts = /^([ \t]*)(.*?)([ \t]*-->[ \t]*)([^ \t]*)/s.exec(text)!;
   const [, lead = '', from = '', arrow = '', to = ''] = parts;
   const at = [lead.length, lead.length + from.length + arrow.length] as const;
   const read = [from, to].map((typed) => {

@@ -6,7 +6,7 @@ import { pictureKind, pictureSize } from '../../src/notes/picture.ts';
 import { filmKind, saysWhereFilmed } from '../../src/notes/film.ts';
 import { readCue } from '../../src/trial/read-cue.ts';
 import { flowBook, flowOutcome, jpeg, mp4, png, vtt, webm } from '../unit/notes/flow-book.ts';
-import { turns } from './turns.ts';
+import { everyCase, turns } from './turns.ts';
 
 const clip = flowOutcome(flowBook).run.clips[0]!;
 const good = new TextEncoder().encode(flowBook[vtt]!.toString());
@@ -37,7 +37,7 @@ const isInside = ({ line, column, length = 1 }: Place, lines: readonly string[])
 };
 
 const always = (arbitrary: fc.Arbitrary<Uint8Array>): void => {
-  fc.assert(fc.property(arbitrary, holds), { seed, numRuns });
+  everyCase('captions files', arbitrary, holds, { seed, numRuns });
 };
 const two = fc
   .tuple(fc.nat(good.length), fc.nat(good.length))
@@ -106,13 +106,15 @@ describe('no cue throws, and each trouble stands inside it', () => {
         ' ',
       ),
     );
-    fc.assert(
-      fc.property(fc.array(fc.oneof(word, fc.string({ maxLength: 5 })), { maxLength: 25 }), (list) => {
+    everyCase(
+      'cues',
+      fc.array(fc.oneof(word, fc.string({ maxLength: 5 })), { maxLength: 25 }),
+      (list) => {
         const text = list.join(' ');
         const read = readCue(text);
         expect(read.noted === null).toBe(read.troubles.length > 0);
         for (const t of read.troubles) expect(t.offset + t.length).toBeLessThanOrEqual(Math.max(1, text.length));
-      }),
+      },
       { seed, numRuns: 500 * turns },
     );
   });
@@ -130,14 +132,16 @@ describe('no picture and no clip throws', () => {
     const any = fc
       .tuple(fc.constantFrom(...heads), fc.nat(60), fc.uint8Array({ maxLength: 200 }))
       .map(([head, at, rest]) => joined(head.subarray(0, at), rest));
-    fc.assert(
-      fc.property(any, (head) => {
+    everyCase(
+      'pictures and clips',
+      any,
+      (head) => {
         const size = pictureSize(head);
         expect(size === null || (size.width > 0 && size.height > 0)).toBe(true);
         expect(['PNG', 'JPEG', 'WebP', 'SVG', null]).toContain(pictureKind(head));
         expect(['WebM', 'MP4', 'Ogg', null]).toContain(filmKind(head));
         expect(typeof saysWhereFilmed(head)).toBe('boolean');
-      }),
+      },
       { seed, numRuns: 500 * turns },
     );
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Place } from '../../src/finding/finding.ts';
 import { readLog } from '../../src/logs/log.ts';
 import { column, plainMap, sheet, steadyRows } from '../unit/logs/sheets.ts';
-import { turns } from './turns.ts';
+import { everyCase, turns } from './turns.ts';
 
 const map = {
   ...plainMap,
@@ -76,12 +76,12 @@ describe('a spoilt log', () => {
       expect(time_s.every((t, at) => Number.isFinite(t) && (at === 0 || t > time_s[at - 1]!))).toBe(true);
       expect(line.every((l) => l >= 2 && readings.some((lines) => l <= lines.length))).toBe(true);
     };
-    fc.assert(fc.property(spoiled, check), { seed: 20260302, numRuns: 4000 * turns });
+    everyCase('spoilt logs', spoiled, check, { seed: 20260302, numRuns: 4000 * turns });
   });
 
   it('of any bytes never throws', () => {
     const check = (bytes: Uint8Array): boolean =>
       readLog({ file: 'a.csv', bytes, sha256: '', map }).findings.length > 0;
-    fc.assert(fc.property(fc.uint8Array({ maxLength: 200 }), check), { seed: 20260302, numRuns: 3000 * turns });
+    everyCase('logs of any bytes', fc.uint8Array({ maxLength: 200 }), check, { seed: 20260302, numRuns: 3000 * turns });
   });
 });

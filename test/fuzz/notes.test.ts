@@ -5,7 +5,7 @@ import { readNotes } from '../../src/notes/book.ts';
 import type { SourceFile } from '../../src/trial/series.ts';
 import { flowBook } from '../unit/notes/flow-book.ts';
 import { asFiles } from '../unit/notes/good-book.ts';
-import { turns } from './turns.ts';
+import { everyCase, turns } from './turns.ts';
 
 const files = asFiles(flowBook);
 const notes = files.filter((f) => f.path.endsWith('.md'));
@@ -49,7 +49,7 @@ function isInside({ file, line, column, length = 1 }: Place, lines: ReadonlyMap<
 }
 
 const always = (arbitrary: fc.Arbitrary<SourceFile>): void => {
-  fc.assert(fc.property(arbitrary, holds), { seed, numRuns });
+  everyCase('notes in their book', arbitrary, holds, { seed, numRuns });
 };
 
 describe('no note throws, and each finding stands inside its text', () => {

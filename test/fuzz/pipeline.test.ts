@@ -5,7 +5,7 @@ import { makeBook } from '../../src/pipeline.ts';
 import type { SourceFile } from '../../src/trial/series.ts';
 import { filesOf } from '../scenario/demo.ts';
 import { figuredRuns, smallDemo, textOf } from '../scenario/small.ts';
-import { turns } from './turns.ts';
+import { everyCase, turns } from './turns.ts';
 
 /** The small book with every log cut to its first minutes: enough for windows, quick enough for many builds. */
 const book = filesOf(
@@ -91,6 +91,6 @@ describe('a book to which things happened', () => {
         }
       }
     };
-    fc.assert(fc.property(happens, check), { seed: 20261124, numRuns: 40 * turns });
+    everyCase('books', happens, check, { seed: 20261124, numRuns: 40 * turns });
   });
 });

@@ -98,3 +98,17 @@ it('a log that ends at a whole line in the middle of its run is told', () => {
   expect(figures.size).toBeLessThan(sound.figures.size);
   expect(findings.map((f) => f.code)).toContain('log-ends-early');
 });
+
+/** The last step, 520 rpm, is held from 3306 s to the last line at 3430 s, after a way up from 390 rpm of some seconds. */
+it.each([
+  [1, '520 rpm is held for'],
+  [40, '520 rpm is held for'],
+  [61, 'on its way up from 390 rpm'],
+  [64, '520 rpm is missing at 80 °C, and held at 40, 60 °C'],
+])('%i lines cut off its end are told', (cut, says) => {
+  const lines = whole.trimEnd().split('\n');
+  const { findings } = reduced(bytesOf(`${lines.slice(0, -cut).join('\n')}\n`));
+  expect(findings.filter((f) => f.code === 'log-ends-in-step').map((f) => f.says)).toEqual([
+    expect.stringContaining(says),
+  ]);
+});

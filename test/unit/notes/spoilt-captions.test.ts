@@ -34,6 +34,15 @@ const inCaptions: readonly FlowRow[] = [
     left: [3, 2, 2, 2],
   },
   {
+    title: 'a line separator before a time, which is no end of a line here',
+    was: '00:00:36.000 -->',
+    is: '\u202800:00:36.000 -->',
+    finds: 'captions-time F-01.vtt:5',
+    marks: '|\u202800:00:36.000',
+    says: 'is not a time',
+    left: [3, 2, 2, 2],
+  },
+  {
     title: 'a time that is cut',
     was: '--> 00:01:20.000',
     is: '--> 00:01:20',
