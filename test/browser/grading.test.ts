@@ -6,10 +6,11 @@ import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { chromium } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { readFolder, readMedia } from '../../src/host/disk/book.ts';
+import { readMedia } from '../../src/host/disk/book.ts';
 import { makeBook } from '../../src/pipeline.ts';
 import { readNotes } from '../../src/notes/book.ts';
 import type { Observation } from '../../src/trial/flow.ts';
+import { demoOf, flowRuns } from '../scenario/small.ts';
 import { buildFlowSite, chromiumPath, clipLoaded, inWindow, onDisk } from './flow-site.ts';
 import { tabTo } from './keys.ts';
 
@@ -69,7 +70,7 @@ function bookWith(name: string, text: string) {
     'captions: F-02.vtt',
     `captions: ${name}`,
   );
-  const files = readFolder('demo-runs').filter(({ path }) => !/runs\/F-02\.(md|vtt)$/.test(path));
+  const files = demoOf(flowRuns).filter(({ path }) => !/runs\/F-02\.(md|vtt)$/.test(path));
   files.push(put('hill-bowl/runs/F-02.md', note), put(`hill-bowl/runs/${name}`, text));
   return { files, media: readMedia('demo-runs') };
 }

@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest';
 import { makeBook } from '../../src/pipeline.ts';
 import type { Figure } from '../../src/ledger/figure.ts';
 import { gradeKinds } from '../../src/trial/flow.ts';
-import { demoFiles, demoMade, demoTruth, filesOf } from './demo.ts';
+import type { SourceFile } from '../../src/trial/series.ts';
+import { demoMade, demoTruth, filesOf } from './demo.ts';
+import { demoOf, flowRuns, textOf } from './small.ts';
 
 const truth = demoTruth();
 const hill = demoMade().ledgers.find(({ series }) => series === 'hill-bowl')!;
@@ -91,17 +93,15 @@ describe('the first lines of the book', () => {
 
 describe('not gradable', () => {
   const captions = 'hill-bowl/runs/F-01.vtt';
-  const files = demoFiles();
-  const before = agreementOf(hill);
+  const files = demoOf(flowRuns);
+  const agreement = (of: readonly SourceFile[]) =>
+    agreementOf(makeBook({ files: of, audience: 'house' }).ledgers.find(({ series }) => series === 'hill-bowl')!);
   it('takes a pair out of the count and never adds a 0', () => {
-    const text = new TextDecoder().decode(files.find(({ path }) => path === captions)!.bytes);
+    const text = textOf(captions, files);
     const line = text.split('\n').find((l) => l.includes('observer A ') && /\breach [1-4]\b/.test(l))!;
     const changed = filesOf(new Map([[captions, text.replace(line, line.replace(/\breach \d/, 'reach ng'))]]));
-    const made = makeBook({
-      files: [...files.filter(({ path }) => path !== captions), ...changed],
-      audience: 'house',
-    });
-    const after = agreementOf(made.ledgers.find(({ series }) => series === 'hill-bowl')!);
+    const before = agreement(files);
+    const after = agreement([...files.filter(({ path }) => path !== captions), ...changed]);
     expect(after.n).toBe(before.n - 1);
     expect(after.nought).toBe(before.nought);
   });

@@ -10,18 +10,21 @@ export const smallRuns = ['S-01', 'S-08', 'S-15', 'S-07', 'S-18', 'S-30', 'H-01'
 let copied: readonly SourceFile[] | null = null;
 
 /** Both series of the demo with few of their runs, so that one build takes a moment. */
-export const smallDemo = (): readonly SourceFile[] =>
-  (copied ??= demoFiles()
+export const smallDemo = (): readonly SourceFile[] => (copied ??= demoOf(['W-1', 'W-2', ...smallRuns]));
+
+/** Both series of the demo with these runs alone, and nothing that names others. */
+export const demoOf = (runs: readonly string[]): readonly SourceFile[] =>
+  demoFiles()
     .filter(({ path }) => {
       const run = /\/runs\/([^.]+)\./.exec(path)?.[1];
-      return (
-        !/\.json$|\/(?:amendments|parts|reports)\//.test(path) &&
-        (run === undefined || ['W-1', 'W-2', ...smallRuns].includes(run))
-      );
+      return !/\.json$|\/(?:amendments|parts|reports)\//.test(path) && (run === undefined || runs.includes(run));
     })
     .map((file) =>
       /\/oils\//.test(file.path) ? fileOf(file.path, withoutSamples(new TextDecoder().decode(file.bytes))) : file,
-    ));
+    );
+
+/** The flow trials of the demo, for what only hangs on them. */
+export const flowRuns = ['F-01', 'F-02', 'F-03', 'F-04', 'F-05', 'F-06'] as const;
 
 export const textOf = (path: string, files: readonly SourceFile[] = smallDemo()): string => {
   const file = files.find((f) => f.path === path);

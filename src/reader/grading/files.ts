@@ -23,7 +23,7 @@ export function filesTable(sitting: Sitting, write: (code: string) => void): Fil
       line: make('tr', {}, make('th', { scope: 'row' }, code), done, state, make('td', {}, press)),
     };
   });
-  const heads = ['Clip', 'Steps graded', 'File', ''].map((head) => make('th', { scope: 'col' }, head));
+  const heads = ['Clip', 'Steps graded', 'File', 'Write'].map((head) => make('th', { scope: 'col' }, head));
   const place = make(
     'div',
     { class: 'scroll', tabindex: '0', role: 'group', 'aria-label': 'Files' },
