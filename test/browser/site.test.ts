@@ -36,7 +36,8 @@ const sheets: readonly string[] = [
     'oils/O1/',
   ].map((path) => series + path),
   ...['grades/', 'side-by-side/', 'side-by-side/F-01~F-05/'].map((path) => series + path),
-  ...['cards/', 'cards/26/', 'ledger/'].map((path) => series + path),
+  ...['cards/', 'cards/26/'].map((path) => series + path),
+  'series/where-the-oil-stands/ledger/',
   ...['S-07', 'H-03', 'C-01', 'F-02', 'F-04', 'T-01'].map((run) => `${series}runs/${run}/`),
   ...['H-03/final-temperature', 'F-01/reach', 'hill-bowl/kappa'].map((name) => `${series}workings/${name}/`),
 ];
