@@ -1,7 +1,7 @@
 import { mkdtempSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { buildSite } from '../../src/host/site/build.ts';
 import type { Page } from '../../src/report/page.ts';
 import { noMedia } from '../../src/host/site/shown.ts';
@@ -160,6 +160,23 @@ describe('a build', () => {
     expect(filesBelow(again)).toEqual(filesBelow(out));
     for (const path of filesBelow(out))
       expect(readFileSync(join(again, path)).equals(readFileSync(join(out, path)))).toBe(true);
+  });
+  it('says nothing by itself, even where code to be set takes most of its time', async () => {
+    const guide = pages.find(({ kind }) => kind === 'guide')!;
+    const code = { kind: 'code', language: 'yaml', text: 'a: [1, 2, "b"] # c\n'.repeat(3000) } as const;
+    const page: Page = {
+      ...guide,
+      sections: [{ ...guide.sections[0]!, blocks: Array(8).fill(code) as (typeof code)[] }],
+    };
+    const heard = (['log', 'warn', 'error', 'info'] as const).map((way) =>
+      vi.spyOn(console, way).mockImplementation(() => undefined),
+    );
+    try {
+      await buildSite({ pages: [page], files: [], frame, out: join(folder, 'code') });
+      expect(heard.flatMap(({ mock }) => mock.calls)).toEqual([]);
+    } finally {
+      for (const one of heard) one.mockRestore();
+    }
   });
   it('leaves no page of the build before, and shows a changed text in the same process', async () => {
     const place = join(folder, 'changed');

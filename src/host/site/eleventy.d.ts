@@ -2,6 +2,7 @@
 declare module '@11ty/eleventy' {
   export interface UserConfig {
     readonly ignores: Set<string>;
+    readonly benchmarkManager: { get(group: string): { setMinimumThresholdPercent(percent: number): void } };
     readonly frontMatterParsingOptions: { readonly engines: Record<string, unknown> };
     readonly directories: { readonly output: string };
     setUseGitIgnore(use: boolean): void;
