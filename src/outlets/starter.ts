@@ -86,11 +86,11 @@ licence: CC-BY-4.0            # what others may do with the figures
 # shown-to: public            # every note is for the house until it says so
 `;
 
-const seriesNote = ({ question, fill, baseline }: Beginning, day: string): string => `
+const seriesNote = ({ question, fill, baseline, candidate }: Beginning, day: string): string => `
 format: 1
 id: first                     # the name of this folder
 title: First series
-summary: ${quoted(`${baseline} and one other, on one rig.`)}
+summary: ${quoted(`On one rig: ${baseline}, and ${candidate} held against it.`)}
 question: ${quoted(question)}
 started: ${day}
 conflicts: none declared      # who pays, who sells, who made the parts; never empty
