@@ -1,44 +1,8 @@
 #!/usr/bin/env node
-import { callOf } from './call.ts';
-import { BuiltByAnother, recovered } from '../site/staged.ts';
+import { BuiltByAnother } from '../site/staged.ts';
+import { commanded } from './commanded.ts';
 import { outsideOf } from './outside.ts';
-import { fault, usage, version } from './words.ts';
-
-/** Exit status: 0 clean, 1 findings that stop publication, 2 wrong call; 70 a fault of our own. */
-async function main(argv: readonly string[]): Promise<number> {
-  const call = callOf(argv);
-  if (typeof call === 'string') {
-    process.stderr.write(`${call}\n\n${usage}`);
-    return 2;
-  }
-  // whatever a killed build left is put right by the next command, whichever it is
-  if (call.out !== '') await recovered(call.out);
-  // each command brings what it needs, so that a wrong call is answered at once
-  switch (call.command) {
-    case 'version':
-      process.stdout.write(`${version()}\n`);
-      return 0;
-    case 'help':
-      process.stdout.write(usage);
-      return 0;
-    case 'start':
-      return (await import('./start.ts')).start(call);
-    case 'check':
-      return (await import('./check.ts')).check(call);
-    case 'build':
-      return (await import('./build.ts')).build(call);
-    case 'preview':
-      return (await import('./preview.ts')).preview(call);
-    case 'pin':
-      return (await import('./pin.ts')).pin(call);
-    case 'pack':
-      return (await import('./pack.ts')).pack(call);
-    case 'print':
-      return call.cards
-        ? (await import('./print-cards.ts')).printCards(call)
-        : (await import('./print-copy.ts')).printCopy(call);
-  }
-}
+import { fault } from './words.ts';
 
 // A reader that closes the pipe early, such as `head`, is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -46,7 +10,8 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exit();
 });
 
-main(process.argv.slice(2)).then(
+/** 70 is a fault of our own. */
+commanded(process.argv.slice(2)).then(
   (status) => {
     process.exitCode = status;
   },
