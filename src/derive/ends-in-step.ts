@@ -7,6 +7,9 @@ import { outputSpeed, type Reading } from './reading.ts';
 import * as texts from './texts.ts';
 import { plateaus, type Plateau } from './windows.ts';
 
+/** What a hold may lack before it is told: a fast logger never ends on the same reading. Common practice, no source. */
+const short_s = 1;
+
 /**
  * A stepped run whose log ends where no run would: in a step that was held shorter than the others, on the way up to the next, or
  * before a step that every other temperature has. The file may be cut off at a whole line, near enough to its end for the times of
@@ -26,8 +29,8 @@ export function endsInStep(reading: Reading, plan: Plan): readonly Finding[] {
     if (last.rows[1] === log.rows) {
       const between = whole.filter(({ rows: [from, to] }) => from > 0 && to < log.rows);
       const usual_s = Math.min(plan.hold_s, ...between.map(length_s));
-      if (length_s(last) < usual_s)
-        return `${rpm(last.step_rad_s)} rpm is held for ${writeNumber(length_s(last), 0)} s and no longer, and every other step for ${writeNumber(usual_s, 0)} s or more`;
+      if (usual_s - length_s(last) >= short_s)
+        return `${rpm(last.step_rad_s)} rpm is held for ${writeNumber(length_s(last), 0)} s and no longer, and ${between.length > 0 ? 'every other step' : 'by the plan'} for ${writeNumber(usual_s, 0)} s or more`;
     } else if (Math.abs(speed[log.rows - 1]!) > 1.05 * whole.at(-1)!.step_rad_s)
       return `the speed is on its way up from ${rpm(whole.at(-1)!.step_rad_s)} rpm`;
     return run.trial === 'spin' ? missingAtLast(reading, plan, whole) : null;

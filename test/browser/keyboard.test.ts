@@ -30,7 +30,8 @@ describe.skipIf(chromiumPath === undefined)('by keys alone', () => {
     const page = await opened(`${series}stress/`);
     await tabTo(page, '.stress-switches select');
     await page.keyboard.press('ArrowDown');
-    expect(await page.locator('.stress-said').textContent()).toContain('One choice');
+    expect(await page.locator('.stress-said').textContent()).toContain('One choice made otherwise');
+    expect(await page.locator('.stress-said').getAttribute('role')).toBe('status');
     await tabTo(page, '.stress-switches summary');
     await page.keyboard.press('Enter');
     await tabTo(page, '.stress-runs input');

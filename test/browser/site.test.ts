@@ -1,17 +1,9 @@
-import { existsSync, mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { pathToFileURL } from 'node:url';
 import { AxeBuilder } from '@axe-core/playwright';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
-import { chromium } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { buildSite } from '../../src/host/site/build.ts';
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { demoMade } from '../scenario/demo.ts';
-
-const places = [process.env['CHROMIUM'] ?? '', '/usr/bin/chromium', '/usr/bin/chromium-browser'];
-const chromiumPath = places.find((path) => path !== '' && existsSync(path));
-if (chromiumPath === undefined) console.log('browser tests skipped: no Chromium found');
+import { demoSite } from './demo-site.ts';
+import { chromiumPath } from './flow-site.ts';
 
 const series = 'series/hill-bowl/';
 /** A sheet of every kind, with a run of every kind of trial. */
@@ -41,31 +33,14 @@ const sheets: readonly string[] = [
   ...['S-07', 'H-03', 'C-01', 'F-02', 'F-04', 'T-01'].map((run) => `${series}runs/${run}/`),
   ...['H-03/final-temperature', 'F-01/reach', 'hill-bowl/kappa'].map((name) => `${series}workings/${name}/`),
 ];
-const folder = mkdtempSync(join(tmpdir(), 'dipmark-browser-'));
-const out = join(folder, 'site');
-const addressOf = (path: string) => pathToFileURL(join(out, path, 'index.html')).href;
-
-let browser: Browser;
-beforeAll(async () => {
-  if (chromiumPath === undefined) return;
-  const made = demoMade();
-  const pages = made.pages.filter(({ path }) => sheets.includes(path));
-  const files = made.files.filter(({ path }) => path.startsWith('find/'));
-  await buildSite({ pages, files, frame: made.frame!, out });
-  browser = await chromium.launch({ executablePath: chromiumPath, args: ['--no-sandbox'] });
-}, 300_000);
-afterAll(async () => {
-  if (chromiumPath !== undefined) await browser.close();
-  rmSync(folder, { recursive: true, force: true });
-});
+const { addressOf, opened: openedAt } = demoSite(sheets);
 
 /** Opens sheets in a window of its own and hands over what the browser said meanwhile: script errors, refused files, broken policy. */
 async function inWindow(
   options: BrowserContextOptions,
   use: (page: Page, said: readonly string[]) => Promise<void>,
 ): Promise<void> {
-  const context = await browser.newContext(options);
-  const page = await context.newPage();
+  const page = await openedAt('about:blank', options);
   const said: string[] = [];
   page.on('console', (message) => said.push(message.text()));
   page.on('pageerror', (error) => said.push(error.message));
@@ -79,7 +54,7 @@ async function inWindow(
   try {
     await use(page, said);
   } finally {
-    await context.close();
+    await page.context().close();
   }
 }
 

@@ -23,7 +23,7 @@ export async function start(input: {
     process.stderr.write(`${text}\n`);
     return status;
   };
-  const there = ['book.md', 'first'].find((name) => existsSync(join(folder, name)));
+  const there = ['book.md', 'first', schemaFolder].find((name) => existsSync(join(folder, name)));
   if (there !== undefined)
     return say(2, `${join(folder, there)} is there already. Name a new folder:  dipmark start my-book`);
   if (log !== null && (!existsSync(log) || !statSync(log).isFile())) return say(2, `There is no file ${log}.`);

@@ -1,4 +1,4 @@
-import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it, vi } from 'vitest';
@@ -37,6 +37,15 @@ describe('dipmark start', () => {
     expect(again.status).toBe(2);
     expect(again.told).toContain('is there already. Name a new folder:  dipmark start my-book');
     expect(readFileSync(at('new', 'first', 'rig.md'), 'utf8')).toBe(before);
+  });
+
+  it('takes no place that something else has: schemas of somebody else are told before anything is written', async () => {
+    mkdirSync(at('taken', 'schema'), { recursive: true });
+    const { status, told } = await call('taken', answers);
+    expect(status).toBe(2);
+    expect(told).toContain(`${at('taken', 'schema')} is there already. Name a new folder`);
+    expect(readdirSync(at('taken'))).toEqual(['schema']);
+    rmSync(at('taken'), { recursive: true });
   });
 
   it('takes the logger file along and says what it leaves open', async () => {
