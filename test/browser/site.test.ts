@@ -171,6 +171,19 @@ describe.skipIf(chromiumPath === undefined)('the demo book in a browser, from th
     });
   });
 
+  it('cuts no line of code off on paper', async () => {
+    // A4 less its margins, at 96 px an inch
+    await inWindow({ viewport: { width: 660, height: 990 } }, async (page) => {
+      await page.emulateMedia({ media: 'print' });
+      await page.goto(addressOf('guide/heat-up/'));
+      const cut = await page.evaluate(() =>
+        [...document.querySelectorAll('pre')].map(({ scrollWidth, clientWidth }) => scrollWidth - clientWidth),
+      );
+      expect(cut.length).toBeGreaterThan(1);
+      expect(Math.max(...cut)).toBeLessThanOrEqual(0);
+    });
+  });
+
   it('prints: a run sheet comes out on paper with its pages', async () => {
     await inWindow({}, async (page) => {
       await page.goto(addressOf(`${series}runs/H-03/`));
